@@ -13,9 +13,11 @@ import java.util.Optional;
 import measuredwalk.command.Tool;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 
 /** Starts the server, or one of the jar's tools when the first word names one. */
 @SpringBootApplication
+@ConfigurationPropertiesScan
 public class MeasuredWalk {
 
 	public static void main(String[] arguments) throws IOException {

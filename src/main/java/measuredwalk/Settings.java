@@ -1,0 +1,33 @@
+package measuredwalk;
+
+import java.util.Map;
+
+import org.springframework.boot.EnvironmentPostProcessor;
+import org.springframework.boot.SpringApplication;
+import org.springframework.core.env.ConfigurableEnvironment;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.util.StringUtils;
+
+/** Works out what was not set, and refuses settings that must not go together. */
+class Settings implements EnvironmentPostProcessor {
+
+	private static final String REHEARSAL = "measuredwalk.rehearsal";
+
+	@Override
+	public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {
+		boolean token = StringUtils.hasText(environment.getProperty("measuredwalk.telegram.token"));
+		boolean ownServer = StringUtils.hasText(environment.getProperty("measuredwalk.telegram.api-url"));
+		String rehearsal = environment.getProperty(REHEARSAL, String.valueOf(!token)).strip();
+		if (!rehearsal.equals("true") && !rehearsal.equals("false")) {
+			throw new SettingProblem(REHEARSAL + " is '" + rehearsal + "'; set it to true or false.");
+		}
+		if (rehearsal.equals("true") && token && !ownServer) {
+			throw new SettingProblem(REHEARSAL + " is true while measuredwalk.telegram.token is set for the public"
+					+ " Bot API: real people must not be written to in a rehearsal. Take the token out, set "
+					+ REHEARSAL + " to false, or name your own Bot API server in measuredwalk.telegram.api-url.");
+		}
+		environment.getPropertySources()
+			.addFirst(new MapPropertySource("workedOutSettings", Map.of(REHEARSAL, rehearsal)));
+	}
+
+}

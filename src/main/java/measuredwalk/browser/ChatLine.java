@@ -1,0 +1,39 @@
+package measuredwalk.browser;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+import measuredwalk.messaging.IncomingMessage;
+import measuredwalk.messaging.OutboxEntry;
+
+/**
+ * A line of the chat as the page shows it.
+ *
+ * @param fromPerson true when the person wrote it
+ * @param text what it says
+ * @param at when it was written
+ * @param choices answers to offer
+ */
+record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices) {
+
+	static List<ChatLine> of(List<IncomingMessage> incoming, List<OutboxEntry> outgoing) {
+		Stream<ChatLine> from = incoming.stream()
+			.map((message) -> new ChatLine(true, message.text(), message.receivedAt(), List.of()));
+		Stream<ChatLine> to = outgoing.stream()
+			.map((entry) -> new ChatLine(false, entry.message().text(), entry.writtenAt(), entry.message().choices()));
+		return Stream.concat(from, to).sorted(Comparator.comparing(ChatLine::at)).toList();
+	}
+
+	/** What the last question offers, unless the person has written since. */
+	static List<String> openChoices(List<ChatLine> lines) {
+		for (int i = lines.size() - 1; i >= 0 && !lines.get(i).fromPerson(); i--) {
+			if (!lines.get(i).choices().isEmpty()) {
+				return lines.get(i).choices();
+			}
+		}
+		return List.of();
+	}
+
+}

@@ -1,0 +1,31 @@
+package measuredwalk.browser;
+
+import java.util.Arrays;
+import java.util.Locale;
+
+/** The people of the invented household. */
+enum RehearsalPerson {
+
+	WREN("Wren"), ALDER("Alder");
+
+	private final String shownName;
+
+	RehearsalPerson(String shownName) {
+		this.shownName = shownName;
+	}
+
+	String shownName() {
+		return this.shownName;
+	}
+
+	/** The person's chat on the browser channel, and the name in the page's address. */
+	String address() {
+		return name().toLowerCase(Locale.ROOT);
+	}
+
+	/** An unknown name is the first person: a mistyped address still shows a chat. */
+	static RehearsalPerson at(String address) {
+		return Arrays.stream(values()).filter((person) -> person.address().equals(address)).findFirst().orElse(WREN);
+	}
+
+}

@@ -1,0 +1,86 @@
+package measuredwalk.care;
+
+import java.util.Comparator;
+import java.util.Optional;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.journal.Journal;
+import measuredwalk.journal.JournalEntry;
+import measuredwalk.journal.MorningEntry;
+import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.WalkEntry;
+import measuredwalk.journal.WalkFacts;
+import measuredwalk.reading.Correction;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/**
+ * Puts right what a correction names in the entry that it speaks of, and nothing else.
+ */
+@Component
+class Corrections {
+
+	/** 'Not 50' may mean a stored 50.4. */
+	private static final double SAME_MINUTES = 1.0;
+
+	private final Journal journal;
+
+	Corrections(Journal journal) {
+		this.journal = journal;
+	}
+
+	Optional<JournalEntry> apply(Turn turn, Correction correction, @Nullable CheckIn checkIn) {
+		Optional<WalkEntry> named = walkOf(turn, correction.wrongMinutes());
+		if (named.isPresent()) {
+			return named.map((walk) -> correct(turn, walk, correction));
+		}
+		Optional<WalkEntry> running = Optional.ofNullable(checkIn).map(CheckIn::entryId).flatMap(this.journal::walk);
+		if (running.isPresent()) {
+			return running.map((walk) -> correct(turn, walk, correction));
+		}
+		Optional<JournalEntry> last = this.journal.lastOf(turn.teller());
+		return last.flatMap(JournalEntry::asWalk)
+			.map((walk) -> correct(turn, walk, correction))
+			.or(() -> last.flatMap(JournalEntry::asMorning).flatMap((morning) -> correct(turn, morning, correction)));
+	}
+
+	/** The latest walk that has the minutes that were wrong. */
+	private Optional<WalkEntry> walkOf(Turn turn, @Nullable Double wrongMinutes) {
+		if (wrongMinutes == null) {
+			return Optional.empty();
+		}
+		return this.journal.walks(turn.dog().id())
+			.stream()
+			.filter((walk) -> hasMinutes(walk, wrongMinutes))
+			.max(Comparator.comparing(WalkEntry::reportedAt));
+	}
+
+	private static boolean hasMinutes(WalkEntry walk, double minutes) {
+		Double told = walk.facts().minutes();
+		return told != null && Math.abs(told - minutes) < SAME_MINUTES;
+	}
+
+	private JournalEntry correct(Turn turn, WalkEntry walk, Correction correction) {
+		WalkFacts facts = walk.facts();
+		if (correction.minutes() != null) {
+			facts = facts.withMinutes(correction.minutes());
+		}
+		if (correction.distanceMetres() != null) {
+			facts = facts.withDistance(correction.distanceMetres());
+		}
+		if (correction.side() != null || correction.limb() != null) {
+			facts = facts.withSigns(SignsTold.withLeg(facts.signs(), correction.side(), correction.limb()));
+		}
+		return new JournalEntry(this.journal.replace(walk.id(), facts, turn.said()), null);
+	}
+
+	private Optional<JournalEntry> correct(Turn turn, MorningEntry morning, Correction correction) {
+		if (correction.side() == null && correction.limb() == null) {
+			return Optional.empty();
+		}
+		MorningFacts facts = morning.facts()
+			.withSigns(SignsTold.withLeg(morning.facts().signs(), correction.side(), correction.limb()));
+		return Optional.of(new JournalEntry(null, this.journal.replaceMorning(morning.id(), facts, turn.said())));
+	}
+
+}

@@ -1,0 +1,74 @@
+package measuredwalk.care;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.Slot;
+import measuredwalk.reading.MessageReader;
+import measuredwalk.reading.OwnerMessage;
+import measuredwalk.reading.Question;
+import measuredwalk.reading.Reading;
+import measuredwalk.reading.WalkTold;
+import measuredwalk.signs.Sign;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Reads a message in the light of the question that waits for an answer. */
+@Component
+class Ears {
+
+	private final MessageReader reader = MessageReader.standard();
+
+	Reading read(Turn turn, @Nullable CheckIn checkIn) {
+		Question question = (checkIn != null) ? checkIn.reads() : Question.ANY;
+		Reading reading = read(turn, turn.text(), question);
+		if (asks(checkIn, Slot.STIFF_MINUTES) && bareMinutes(reading) != null) {
+			return stiffFor(reading, bareMinutes(reading));
+		}
+		return reading;
+	}
+
+	/**
+	 * The onset that an answer to 'when did it start?' names. The answer is read as the
+	 * end of a sentence whose beginning the question gave.
+	 */
+	Optional<Onset> onset(Turn turn, CheckIn checkIn) {
+		if (!asks(checkIn, Slot.ONSET)) {
+			return Optional.empty();
+		}
+		String answer = turn.text().strip();
+		String joint = (!answer.isEmpty() && Character.isDigit(answer.charAt(0))) ? "she slowed after " : "she slowed ";
+		Reading reading = read(turn, "30 minutes, " + joint + answer, Question.WALK);
+		return reading.signs()
+			.stream()
+			.filter((sign) -> sign.onsetMinute() != null || sign.when() != null)
+			.map((Sign sign) -> new Onset(sign.onsetMinute(), sign.when()))
+			.findFirst();
+	}
+
+	Reading stranger(String text, java.time.LocalDateTime now) {
+		return this.reader.read(new OwnerMessage(text, Question.WALK, now, null, Set.of()));
+	}
+
+	private Reading read(Turn turn, String text, Question question) {
+		return this.reader.read(
+				new OwnerMessage(text, question, turn.time(), turn.dog().name(), Set.copyOf(turn.dog().medications())));
+	}
+
+	static boolean asks(@Nullable CheckIn checkIn, Slot slot) {
+		return checkIn != null && checkIn.asked().equals(Set.of(slot));
+	}
+
+	private static @Nullable Double bareMinutes(Reading reading) {
+		List<WalkTold> walks = reading.walks();
+		return (walks.size() == 1 && reading.signs().isEmpty()) ? walks.get(0).minutes() : null;
+	}
+
+	private static Reading stiffFor(Reading reading, @Nullable Double minutes) {
+		return new Reading(List.of(), reading.signs(), minutes, reading.overall(), reading.level(),
+				reading.levelReasons(), true, List.of(), null, null, reading.answer(), false);
+	}
+
+}

@@ -1,0 +1,132 @@
+package measuredwalk.care;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
+import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.JournalEntry;
+import measuredwalk.journal.WalkFacts;
+import measuredwalk.signs.Overall;
+import measuredwalk.signs.Sign;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** A journal entry in one line of everyday words. */
+@Component
+class EntryWords {
+
+	private static final Locale ENGLISH = Locale.UK;
+
+	private final Replies replies;
+
+	EntryWords(Replies replies) {
+		this.replies = replies;
+	}
+
+	String walk(WalkFacts facts, LocalDate today) {
+		String amount = Stream.of(minutes(facts), distance(facts))
+			.filter(Objects::nonNull)
+			.collect(Collectors.joining(", "));
+		String when = day(facts.date(), today) + start(facts.start());
+		return sentence((amount.isEmpty() ? "a walk" : amount) + when, facts.signs(), facts.overall());
+	}
+
+	String morning(MorningFacts facts, LocalDate today) {
+		List<String> parts = new ArrayList<>();
+		parts.add("the morning" + day(facts.date(), today));
+		if (facts.stiffMinutes() != null) {
+			parts.add("loose after " + Figures.minutes(facts.stiffMinutes()));
+		}
+		return sentence(String.join("; ", parts), facts.signs(), facts.overall());
+	}
+
+	String entry(JournalEntry entry, LocalDate today) {
+		return entry.asWalk()
+			.map((walk) -> walk(walk.facts(), today))
+			.or(() -> entry.asMorning().map((morning) -> morning(morning.facts(), today)))
+			.orElseThrow();
+	}
+
+	String sign(Sign sign) {
+		if (!sign.present()) {
+			return this.replies.word("denied", sign.kind());
+		}
+		String place = Stream.of(word("limb", sign.limb()), word("side", sign.side()))
+			.filter(Objects::nonNull)
+			.collect(Collectors.joining(" "));
+		String severity = word("severity", sign.severity());
+		String seen = this.replies.word("seen", sign.kind());
+		StringBuilder words = new StringBuilder((severity != null) ? severity + " " + seen : seen);
+		if (!place.isEmpty()) {
+			words.append(", ").append(place);
+		}
+		if (sign.onsetMinute() != null) {
+			words.append(onset(sign.onsetMinute()));
+		}
+		else if (sign.when() != null) {
+			words.append(' ').append(word("when", sign.when()));
+		}
+		return words.toString();
+	}
+
+	private static String onset(double minute) {
+		return (minute < 1) ? " from the start" : " after " + Figures.minutes(minute);
+	}
+
+	private @Nullable String word(String group, measuredwalk.signs.@Nullable Coded coded) {
+		return (coded != null) ? this.replies.word(group, coded) : null;
+	}
+
+	private String sentence(String beginning, List<Sign> signs, @Nullable Overall overall) {
+		List<String> parts = new ArrayList<>();
+		parts.add(beginning);
+		signs.stream().map(this::sign).forEach(parts::add);
+		if (overall != null) {
+			parts.add(this.replies.word("overall", overall));
+		}
+		else if (signs.isEmpty()) {
+			parts.add(this.replies.say(Phrase.SIGNS_NONE));
+		}
+		return String.join("; ", parts) + ".";
+	}
+
+	private static @Nullable String minutes(WalkFacts facts) {
+		if (facts.minutes() == null) {
+			return null;
+		}
+		double low = Objects.requireNonNullElse(facts.minutesLow(), facts.minutes());
+		double high = Objects.requireNonNullElse(facts.minutesHigh(), facts.minutes());
+		boolean range = !facts.minutesEstimated() && high - low >= 1;
+		String minutes = range ? Figures.minutes(low, high) : Figures.minutes(facts.minutes());
+		return facts.minutesEstimated() ? "about " + minutes : minutes;
+	}
+
+	private static @Nullable String distance(WalkFacts facts) {
+		return (facts.distanceMetres() != null) ? Figures.distance(facts.distanceMetres()) : null;
+	}
+
+	private static String start(@Nullable LocalTime start) {
+		return (start != null) ? " at " + start : "";
+	}
+
+	static String day(LocalDate date, LocalDate today) {
+		if (date.equals(today)) {
+			return " today";
+		}
+		if (date.equals(today.minusDays(1))) {
+			return " yesterday";
+		}
+		return " on " + date.getDayOfWeek().getDisplayName(TextStyle.FULL, ENGLISH) + " " + date.getDayOfMonth() + " "
+				+ date.getMonth().getDisplayName(TextStyle.FULL, ENGLISH);
+	}
+
+}

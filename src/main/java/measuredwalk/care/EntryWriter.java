@@ -1,0 +1,137 @@
+package measuredwalk.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.CheckIns;
+import measuredwalk.journal.Journal;
+import measuredwalk.journal.MorningEntry;
+import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.WalkEntry;
+import measuredwalk.journal.WalkFacts;
+import measuredwalk.reading.Reading;
+import measuredwalk.reading.WalkTold;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/**
+ * Writes what was read into the journal at once; later answers of the same check-in add
+ * to the same entry.
+ */
+@Component
+class EntryWriter {
+
+	private final Journal journal;
+
+	private final WalkAmount amounts;
+
+	EntryWriter(Journal journal, WalkAmount amounts) {
+		this.journal = journal;
+		this.amounts = amounts;
+	}
+
+	Written write(Turn turn, Reading reading, @Nullable CheckIn checkIn) {
+		Optional<WalkEntry> latest = latestToday(turn);
+		SignPlaces places = SignPlaces.of(reading, checkIn, latest.isPresent());
+		List<WalkEntry> walks = new ArrayList<>();
+		reading.walks().forEach((told) -> walks.add(walk(turn, told, checkIn, reading.unsure())));
+		if (places.anythingOfWalk()) {
+			Optional<WalkEntry> target = walks.isEmpty() ? entryOf(checkIn).or(() -> latestUnlessAsked(latest, checkIn))
+					: Optional.of(walks.remove(walks.size() - 1));
+			walks.add(add(turn, target, places, aboutDate(turn, checkIn)));
+		}
+		MorningEntry morning = (places.anythingOfMorning() || reading.stiffMinutes() != null)
+				? morning(turn, reading, places, morningDate(turn, checkIn)) : null;
+		return new Written(walks, morning);
+	}
+
+	/** A check-in about a walk never adds to another walk of the day. */
+	private static Optional<WalkEntry> latestUnlessAsked(Optional<WalkEntry> latest, @Nullable CheckIn checkIn) {
+		boolean asked = checkIn != null && checkIn.conversation().equals(CheckIns.AFTER_WALK);
+		return asked ? Optional.empty() : latest;
+	}
+
+	private Optional<WalkEntry> entryOf(@Nullable CheckIn checkIn) {
+		return Optional.ofNullable(checkIn).map(CheckIn::entryId).flatMap(this.journal::walk);
+	}
+
+	private Optional<WalkEntry> latestToday(Turn turn) {
+		return this.journal.walks(turn.dog().id())
+			.stream()
+			.filter((walk) -> walk.facts().date().equals(turn.today()))
+			.max(Comparator.comparing(WalkEntry::reportedAt));
+	}
+
+	private static LocalDate aboutDate(Turn turn, @Nullable CheckIn checkIn) {
+		boolean asked = checkIn != null && checkIn.conversation().equals(CheckIns.AFTER_WALK);
+		return asked ? checkIn.aboutDate() : turn.today();
+	}
+
+	private static LocalDate morningDate(Turn turn, @Nullable CheckIn checkIn) {
+		boolean asked = checkIn != null && checkIn.conversation().equals(CheckIns.NEXT_MORNING);
+		return asked ? checkIn.aboutDate() : turn.today();
+	}
+
+	private WalkEntry walk(Turn turn, WalkTold told, @Nullable CheckIn checkIn, List<String> unsure) {
+		WalkFacts facts = this.amounts.facts(turn, told).withUnsure(unsure);
+		Optional<WalkEntry> waiting = entryOf(checkIn).filter((entry) -> entry.facts().minutes() == null);
+		if (waiting.isPresent()) {
+			WalkFacts before = waiting.get().facts();
+			WalkFacts filled = facts.withSigns(before.signs()).withOverall(before.overall());
+			return this.journal.replace(waiting.get().id(), filled, turn.said());
+		}
+		return this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said());
+	}
+
+	private WalkEntry add(Turn turn, Optional<WalkEntry> target, SignPlaces places, LocalDate date) {
+		WalkFacts before = target.map(WalkEntry::facts)
+			.orElseGet(() -> new WalkFacts(date, null, null, null, null, null, false, null, List.of(), List.of()));
+		WalkFacts facts = before.withSigns(SignsTold.together(before.signs(), places.walkSigns()))
+			.withOverall((places.walkOverall() != null) ? places.walkOverall() : before.overall());
+		return target.map((entry) -> this.journal.replace(entry.id(), facts, turn.said()))
+			.orElseGet(() -> this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said()));
+	}
+
+	private MorningEntry morning(Turn turn, Reading reading, SignPlaces places, LocalDate date) {
+		Optional<MorningEntry> target = this.journal.morningOf(turn.dog().id(), date);
+		MorningFacts before = target.map(MorningEntry::facts)
+			.orElseGet(() -> new MorningFacts(date, null, null, List.of(), List.of()));
+		MorningFacts facts = new MorningFacts(date,
+				(reading.stiffMinutes() != null) ? reading.stiffMinutes() : before.stiffMinutes(),
+				(places.morningOverall() != null) ? places.morningOverall() : before.overall(),
+				SignsTold.together(before.signs(), places.morningSigns()), before.unsure());
+		return target.map((entry) -> this.journal.replaceMorning(entry.id(), facts, turn.said()))
+			.orElseGet(() -> this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said()));
+	}
+
+	/** Puts the onset that an answer named on the signs of the check-in's walk. */
+	Optional<WalkEntry> begun(Turn turn, CheckIn checkIn, Onset onset) {
+		return entryOf(checkIn).map((entry) -> {
+			WalkFacts facts = entry.facts()
+				.withSigns(SignsTold.begun(entry.facts().signs(), onset.minute(), onset.when()));
+			return this.journal.replace(entry.id(), facts, turn.said());
+		});
+	}
+
+	boolean anyBeganUnknown(@Nullable CheckIn checkIn) {
+		return entryOf(checkIn).map((entry) -> SignsTold.anyBeganUnknown(entry.facts().signs())).orElse(false);
+	}
+
+	boolean stiffWithoutMinutes(Turn turn, CheckIn checkIn) {
+		return this.journal.morningOf(turn.dog().id(), checkIn.aboutDate())
+			.map(MorningEntry::facts)
+			.filter((facts) -> facts.stiffMinutes() == null)
+			.map((facts) -> facts.signs().stream().anyMatch(EntryWriter::stiff))
+			.orElse(false);
+	}
+
+	private static boolean stiff(measuredwalk.signs.Sign sign) {
+		return sign.present() && Objects.equals(sign.kind(), measuredwalk.signs.SignKind.STIFFNESS);
+	}
+
+}

@@ -1,0 +1,69 @@
+package measuredwalk.care;
+
+import java.util.List;
+import java.util.Map;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
+import measuredwalk.messaging.Outbox;
+import measuredwalk.messaging.OutboxEntry;
+import measuredwalk.reading.Reading;
+import org.springframework.stereotype.Component;
+
+/** Answers messages that bring no facts: one kind ask-back, never a loop. */
+@Component
+class SmallTalk {
+
+	private final Outbox outbox;
+
+	private final Replies replies;
+
+	private final ClinicCall call;
+
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call) {
+		this.outbox = outbox;
+		this.replies = replies;
+		this.call = call;
+	}
+
+	void answer(Turn turn, Reading reading, Reply reply) {
+		if (reading.noWalk()) {
+			reply.say(Phrase.NO_WALK);
+		}
+		else if (asksSomething(turn, reading)) {
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.dog().name())));
+		}
+		else if (reading.understood()) {
+			reply.say(Phrase.NOTED);
+		}
+		else {
+			reply.say(askedBackBefore(turn.chatId()) ? Phrase.KEPT_FOR_CLINIC : Phrase.NOT_UNDERSTOOD);
+		}
+	}
+
+	/** While a question waits, its own second wording is the ask-back. */
+	void answerInside(Turn turn, Reading reading, CheckIn open, Reply reply) {
+		if (asksSomething(turn, reading)) {
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.dog().name())));
+		}
+		else if (!reading.understood() && open.askedAgain()) {
+			reply.say(Phrase.KEPT_FOR_CLINIC);
+		}
+	}
+
+	private static boolean asksSomething(Turn turn, Reading reading) {
+		return reading.understood() && turn.text().indexOf('?') >= 0;
+	}
+
+	private boolean askedBackBefore(long chatId) {
+		List<OutboxEntry> written = this.outbox.of(chatId);
+		if (written.isEmpty()) {
+			return false;
+		}
+		String last = written.get(written.size() - 1).message().text();
+		return last.equals(this.replies.say(Phrase.NOT_UNDERSTOOD))
+				|| last.equals(this.replies.say(Phrase.KEPT_FOR_CLINIC));
+	}
+
+}

@@ -1,0 +1,169 @@
+package measuredwalk.care;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
+import measuredwalk.household.Carer;
+import measuredwalk.household.Dog;
+import measuredwalk.household.Households;
+import measuredwalk.journal.JournalEntry;
+import measuredwalk.messaging.IncomingHandler;
+import measuredwalk.messaging.IncomingMessage;
+import measuredwalk.messaging.Outbox;
+import measuredwalk.reading.Correction;
+import measuredwalk.reading.Reading;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** What a message causes, from the first look at it to the last answer. */
+@Component
+class Story implements IncomingHandler {
+
+	private final Households households;
+
+	private final CheckIns checkIns;
+
+	private final Outbox outbox;
+
+	private final Replies replies;
+
+	private final Commands commands;
+
+	private final SetUp setUp;
+
+	private final Ears ears;
+
+	private final Urgency urgency;
+
+	private final CheckInTalk talk;
+
+	private final SmallTalk smallTalk;
+
+	private final Corrections corrections;
+
+	private final EntryWriter writer;
+
+	private final EntryWords words;
+
+	private final SuggestionWords suggestions;
+
+	private final AskBacks askBacks;
+
+	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
+			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
+			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks) {
+		this.households = households;
+		this.checkIns = checkIns;
+		this.outbox = outbox;
+		this.replies = replies;
+		this.commands = commands;
+		this.setUp = setUp;
+		this.ears = ears;
+		this.urgency = urgency;
+		this.talk = talk;
+		this.smallTalk = smallTalk;
+		this.corrections = corrections;
+		this.writer = writer;
+		this.words = words;
+		this.suggestions = suggestions;
+		this.askBacks = askBacks;
+	}
+
+	@Override
+	public void handle(IncomingMessage message) {
+		Reply reply = reply(message);
+		if (message.text().strip().startsWith("/")) {
+			this.commands.run(message, reply);
+			return;
+		}
+		this.households.carerIn(message.chatId())
+			.ifPresentOrElse((carer) -> handle(message, carer, reply), () -> stranger(message, reply));
+	}
+
+	@Override
+	public void apologise(IncomingMessage message) {
+		new Reply(this.outbox, this.replies, message.chatId(), "sorry/" + message.id()).say(Phrase.APOLOGY);
+	}
+
+	private Reply reply(IncomingMessage message) {
+		return new Reply(this.outbox, this.replies, message.chatId(), "in/" + message.id());
+	}
+
+	private void stranger(IncomingMessage message, Reply reply) {
+		Reading reading = this.ears.stranger(message.text(),
+				LocalDateTime.ofInstant(message.receivedAt(), ZoneOffset.UTC));
+		if (Urgency.cannotWait(reading)) {
+			this.urgency.answer("your dog", reading, reply);
+		}
+		else {
+			this.setUp.take(message, reading, reply);
+		}
+	}
+
+	private void handle(IncomingMessage message, Carer carer, Reply reply) {
+		Dog dog = this.households.dogsOf(carer.householdId()).get(0);
+		Turn turn = new Turn(message, carer, dog);
+		CheckIn open = this.checkIns.current(message.chatId()).orElse(null);
+		Reading reading = this.ears.read(turn, open);
+		if (Urgency.cannotWait(reading)) {
+			this.writer.write(turn, reading, open);
+			this.urgency.answer(turn, reading, reply);
+		}
+		else if (carer.silenced()) {
+			this.writer.write(turn, reading, open);
+		}
+		else {
+			converse(turn, reading, open, reply);
+		}
+	}
+
+	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
+		Optional<JournalEntry> changed = correction.flatMap((each) -> this.corrections.apply(turn, each, open));
+		if (changed.isPresent()) {
+			reply.say(Phrase.CHANGED, Map.of("entry", this.words.entry(changed.get(), turn.today())));
+			goOnAfterChange(turn, open, reply);
+		}
+		else if (!this.talk.take(turn, reading, open, reply)) {
+			noFacts(turn, reading, open, reply);
+		}
+		else {
+			this.askBacks.askIfUnsure(turn, reading, reply);
+		}
+	}
+
+	private static Optional<Correction> correction(Reading reading) {
+		return Optional.ofNullable(reading.correction());
+	}
+
+	private void goOnAfterChange(Turn turn, @Nullable CheckIn open, Reply reply) {
+		if (open == null || open.asked().isEmpty()) {
+			reply.say(this.suggestions.today(turn.dog()));
+		}
+		else {
+			this.checkIns.waiting(open.id(), Map.of("dog", turn.dog().name())).ifPresent(reply::ask);
+		}
+	}
+
+	private void noFacts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (open == null) {
+			this.smallTalk.answer(turn, reading, reply);
+		}
+		else if (reading.noWalk()) {
+			this.checkIns.close(turn.chatId());
+			reply.say(Phrase.NO_WALK);
+		}
+		else {
+			this.smallTalk.answerInside(turn, reading, open, reply);
+			this.talk.goOn(turn, open, Set.of(), reply);
+		}
+	}
+
+}

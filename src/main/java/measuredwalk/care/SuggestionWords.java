@@ -1,0 +1,81 @@
+package measuredwalk.care;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
+import measuredwalk.household.Dog;
+import measuredwalk.journal.Journal;
+import measuredwalk.suggestions.Suggestions;
+import measuredwalk.tolerance.Advice;
+import measuredwalk.tolerance.Reason;
+import measuredwalk.tolerance.Suggestion;
+import org.springframework.stereotype.Component;
+
+/** Today's suggestion in everyday words, with its reason in one sentence. */
+@Component
+class SuggestionWords {
+
+	private static final String REASONS = "reasons";
+
+	private final Suggestions suggestions;
+
+	private final Replies replies;
+
+	private final Journal journal;
+
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal) {
+		this.suggestions = suggestions;
+		this.replies = replies;
+		this.journal = journal;
+		Arrays.stream(Reason.values()).forEach((reason) -> replies.word(REASONS, reason));
+	}
+
+	String today(Dog dog) {
+		Suggestion suggestion = this.suggestions.today(dog);
+		long taken = this.journal.walks(dog.id())
+			.stream()
+			.filter((walk) -> walk.facts().date().equals(suggestion.date()))
+			.count();
+		Map<String, ?> places = Map.of("dog", dog.name(), "walks", Figures.walks(suggestion.walks()), "minutes",
+				Figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
+		return this.replies.say(phrase(suggestion, taken > 0), places);
+	}
+
+	private static Phrase phrase(Suggestion suggestion, boolean walkedToday) {
+		if (suggestion.advice() == Advice.EMERGENCY || suggestion.advice() == Advice.CALL_CLINIC) {
+			return Phrase.SUGGESTION_CALL;
+		}
+		if (suggestion.reasons().stream().anyMatch(SuggestionWords::planOnly)) {
+			return Phrase.SUGGESTION_PLAN_ONLY;
+		}
+		if (suggestion.walks() == 0) {
+			return Phrase.SUGGESTION_DONE;
+		}
+		if (!walkedToday) {
+			return Phrase.SUGGESTION_TODAY;
+		}
+		return (suggestion.walks() == 1) ? Phrase.SUGGESTION_ONE_LEFT : Phrase.SUGGESTION_SOME_LEFT;
+	}
+
+	private static boolean planOnly(Reason reason) {
+		return reason == Reason.STARTING_FROM_THE_PLAN;
+	}
+
+	/** The most important reason. */
+	private String reason(Suggestion suggestion, Dog dog) {
+		return suggestion.reasons().stream().findFirst().map((reason) -> sentence(reason, dog)).orElse("");
+	}
+
+	/** All reasons, each in a sentence, the most important first. */
+	List<String> reasons(Dog dog) {
+		return this.suggestions.today(dog).reasons().stream().map((reason) -> sentence(reason, dog)).toList();
+	}
+
+	private String sentence(Reason reason, Dog dog) {
+		return this.replies.word(REASONS, reason).replace("{dog}", dog.name());
+	}
+
+}

@@ -1,0 +1,85 @@
+package measuredwalk.care;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import measuredwalk.conversations.Phrase;
+import measuredwalk.escalation.AlertLevel;
+import measuredwalk.escalation.Alerts;
+import measuredwalk.escalation.Evidence;
+import measuredwalk.reading.Level;
+import measuredwalk.reading.Reading;
+import measuredwalk.signs.Sign;
+import measuredwalk.signs.SignKind;
+import org.springframework.stereotype.Component;
+
+/** Answers a message that cannot wait, before anything else, and tells the clinic. */
+@Component
+class Urgency {
+
+	/**
+	 * On an anti-inflammatory these mean: give no more until the clinic has spoken (FDA
+	 * advice to owners on such medicines, in own words).
+	 */
+	private static final Set<SignKind> STOP_SIGNS = Set.of(SignKind.INAPPETENCE, SignKind.VOMITING, SignKind.DIARRHOEA,
+			SignKind.MELAENA, SignKind.LETHARGY, SignKind.POLYDIPSIA, SignKind.JAUNDICE);
+
+	private static final String ANTI_INFLAMMATORY = "nsaid";
+
+	private final Alerts alerts;
+
+	private final ClinicCall call;
+
+	private final EntryWords words;
+
+	Urgency(Alerts alerts, ClinicCall call, EntryWords words) {
+		this.alerts = alerts;
+		this.call = call;
+		this.words = words;
+	}
+
+	static boolean cannotWait(Reading reading) {
+		return reading.level().compareTo(Level.SAME_DAY) >= 0;
+	}
+
+	void answer(Turn turn, Reading reading, Reply reply) {
+		answer(turn.dog().name(), reading, reply);
+		if (onAntiInflammatory(turn) && reading.signs().stream().anyMatch(Urgency::stopSign)) {
+			reply.say(Phrase.HOLD_MEDICINE);
+		}
+		AlertLevel level = (reading.level() == Level.EMERGENCY) ? AlertLevel.EMERGENCY : AlertLevel.SAME_DAY;
+		this.alerts.raise(turn.dog().id(), level, what(reading), evidence(turn));
+	}
+
+	/** For somebody who belongs to no household yet: the number, and nothing stored. */
+	void answer(String dogName, Reading reading, Reply reply) {
+		Phrase phrase = (reading.level() == Level.EMERGENCY) ? Phrase.EMERGENCY : Phrase.SAME_DAY;
+		reply.say(phrase, Map.of("dog", dogName, "phone", this.call.phone(), "what", what(reading)));
+	}
+
+	void review(Turn turn, String reason) {
+		this.alerts.raise(turn.dog().id(), AlertLevel.REVIEW, reason, evidence(turn));
+	}
+
+	private static Evidence evidence(Turn turn) {
+		return new Evidence(turn.text(), turn.message().receivedAt(), turn.carer().name());
+	}
+
+	private static boolean onAntiInflammatory(Turn turn) {
+		return turn.dog().medications().contains(ANTI_INFLAMMATORY);
+	}
+
+	private static boolean stopSign(Sign sign) {
+		return sign.present() && STOP_SIGNS.contains(sign.kind());
+	}
+
+	private String what(Reading reading) {
+		if (!reading.levelReasons().isEmpty()) {
+			return String.join(", ", reading.levelReasons());
+		}
+		List<String> signs = reading.signs().stream().filter(Sign::present).map(this.words::sign).toList();
+		return signs.isEmpty() ? "something serious" : String.join(", ", signs);
+	}
+
+}

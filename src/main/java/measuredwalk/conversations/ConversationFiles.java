@@ -1,0 +1,56 @@
+package measuredwalk.conversations;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.ResourceLoader;
+
+/**
+ * The folder of conversation files: the one packed in the jar, or one named in a setting.
+ */
+final class ConversationFiles {
+
+	private static final String SETTING = "measuredwalk.conversations";
+
+	private final ResourceLoader loader;
+
+	private final String folder;
+
+	private final String location;
+
+	ConversationFiles(ResourceLoader loader, String setting) {
+		this.loader = loader;
+		this.folder = setting.isBlank() ? "conversations" : setting;
+		if (setting.isBlank()) {
+			this.location = "classpath:conversations/";
+		}
+		else if (Files.isDirectory(Path.of(setting))) {
+			this.location = Path.of(setting).toUri().toString();
+		}
+		else {
+			throw new ConversationFileProblem(SETTING + " names the folder '" + setting
+					+ "', which is not there; name a folder of conversation files, or leave the setting out.");
+		}
+	}
+
+	YamlMap file(String name) {
+		String file = this.folder + "/" + name;
+		Resource resource = this.loader.getResource(this.location + name);
+		if (!resource.exists()) {
+			throw new ConversationFileProblem("The file " + file + " is missing; put it back, or leave the setting "
+					+ SETTING + " out to use the conversations that are packed in the jar.");
+		}
+		try (Reader reader = new InputStreamReader(resource.getInputStream(), StandardCharsets.UTF_8)) {
+			return YamlMap.read(file, reader);
+		}
+		catch (IOException ex) {
+			throw new ConversationFileProblem("The file " + file + " cannot be read: " + ex.getMessage() + ".");
+		}
+	}
+
+}

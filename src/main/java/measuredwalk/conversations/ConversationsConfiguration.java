@@ -1,0 +1,26 @@
+package measuredwalk.conversations;
+
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.io.ResourceLoader;
+
+@Configuration(proxyBeanMethods = false)
+class ConversationsConfiguration {
+
+	@Bean
+	ConversationFiles conversationFiles(ResourceLoader loader, @Value("${measuredwalk.conversations:}") String folder) {
+		return new ConversationFiles(loader, folder);
+	}
+
+	@Bean
+	Scripts scripts(ConversationFiles files) {
+		return Scripts.read(files);
+	}
+
+	@Bean
+	Replies replies(ConversationFiles files) {
+		return Replies.read(files);
+	}
+
+}

@@ -1,0 +1,99 @@
+package measuredwalk.conversations;
+
+import measuredwalk.signs.Coded;
+
+/**
+ * A thing that the bot can say without asking; its words stand in {@code replies.yaml}.
+ */
+public enum Phrase implements Coded {
+
+	/** What it is and is not; the first words of all. */
+	GREETING,
+	/** The dog's plan. */
+	PLAN,
+	/** Whom to call. */
+	WHOM_TO_CALL,
+	/** Whom to call when no clinic's number is known. */
+	WHOM_TO_CALL_WITHOUT_NUMBER,
+	/** How to begin, for somebody who belongs to no household. */
+	HOW_TO_BEGIN,
+	/** A new dog was set up without a clinic. */
+	BEGUN_WITHOUT_CLINIC,
+	/** The chat joined a household. */
+	JOINED,
+	/** The chat belonged to the household already. */
+	BACK_AGAIN,
+	/** There is no such code. */
+	UNKNOWN_CODE,
+	/** The code was good once. */
+	EXPIRED_CODE,
+	/** A staff chat gets alerts from now on. */
+	STAFF_JOINED,
+	/** One line of what was written down. */
+	WRITTEN_DOWN,
+	/** One line of what an entry says after a correction. */
+	CHANGED,
+	/** There is nothing to correct. */
+	NOTHING_TO_CHANGE,
+	/** What was taken back. */
+	TAKEN_BACK,
+	/** There is nothing to take back. */
+	NOTHING_TO_TAKE_BACK,
+	/** Today's walks. */
+	SUGGESTION_TODAY,
+	/** Today's walk when one is left. */
+	SUGGESTION_ONE_LEFT,
+	/** Several walks are left today. */
+	SUGGESTION_SOME_LEFT,
+	/** The walks of today are done. */
+	SUGGESTION_DONE,
+	/** The clinic's plan only. */
+	SUGGESTION_PLAN_ONLY,
+	/** Rest and call. */
+	SUGGESTION_CALL,
+	/** What to do if something is wrong. */
+	IF_WRONG,
+	/** The reasons, one by one. */
+	WHY,
+	/** The heading of the log. */
+	LOG,
+	/** The log is empty. */
+	LOG_EMPTY,
+	/** A code for another carer. */
+	SHARE,
+	/** What can be said. */
+	HELP,
+	/** Messages end. */
+	STOPPED,
+	/** Messages go on. */
+	STARTED_AGAIN,
+	/** There is no such command. */
+	UNKNOWN_COMMAND,
+	/** A message was not understood, out of the blue. */
+	NOT_UNDERSTOOD,
+	/** Not understood for the second time: kept for the clinic, no more asking. */
+	KEPT_FOR_CLINIC,
+	/** A remark that needs no answer but a kind word. */
+	NOTED,
+	/** A question that only the clinic can answer. */
+	ASK_CLINIC,
+	/** Go now. */
+	EMERGENCY,
+	/** Call today. */
+	SAME_DAY,
+	/** Medicine in hand: wait for the clinic. */
+	HOLD_MEDICINE,
+	/** Which of two readings was meant. */
+	WHICH_WAS_IT,
+	/** Is the dragging new? */
+	DRAGGING_NEW,
+	/** No walk was written down. */
+	NO_WALK,
+	/** The end of a check-in. */
+	CHECK_IN_DONE,
+	/** Something went wrong here. */
+	APOLOGY,
+	/** The words that a dog's signs are joined by. */
+	SIGNS_NONE
+
+}

@@ -1,0 +1,30 @@
+package measuredwalk.escalation;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something that the clinic must look at.
+ *
+ * @param id its number
+ * @param dogId the dog
+ * @param level how soon
+ * @param raisedAt when it was raised
+ * @param reason why, in words of the trade
+ * @param evidence the owner's own words, oldest first
+ * @param status what became of it
+ * @param acknowledgedBy who has seen it, or null
+ * @param acknowledgedAt when, or null
+ * @param note what was noted when it was acknowledged, or null
+ */
+public record Alert(UUID id, UUID dogId, AlertLevel level, Instant raisedAt, String reason, List<Evidence> evidence,
+		AlertStatus status, @Nullable String acknowledgedBy, @Nullable Instant acknowledgedAt, @Nullable String note) {
+
+	public Alert {
+		evidence = List.copyOf(evidence);
+	}
+
+}

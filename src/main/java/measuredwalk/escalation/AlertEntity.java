@@ -1,0 +1,100 @@
+package measuredwalk.escalation;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+import jakarta.persistence.Convert;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import org.jspecify.annotations.Nullable;
+
+@Entity
+@Table(name = "alert")
+@SuppressWarnings("UnusedVariable") // Columns that are written for the record and read by
+									// SQL only.
+class AlertEntity {
+
+	@Id
+	private UUID id;
+
+	private UUID dogId;
+
+	@Enumerated(EnumType.STRING)
+	private AlertLevel level;
+
+	private Instant raisedAt;
+
+	private String reason;
+
+	@Convert(converter = EvidenceColumn.class)
+	private List<Evidence> evidence;
+
+	@Enumerated(EnumType.STRING)
+	private AlertStatus status;
+
+	private @Nullable String acknowledgedBy;
+
+	private @Nullable Instant acknowledgedAt;
+
+	private @Nullable String acknowledgeNote;
+
+	private @Nullable String closedBy;
+
+	private @Nullable Instant closedAt;
+
+	private @Nullable String closeNote;
+
+	protected AlertEntity() {
+	}
+
+	AlertEntity(UUID dogId, AlertLevel level, String reason, Evidence first) {
+		this.id = UUID.randomUUID();
+		this.dogId = dogId;
+		this.level = level;
+		this.raisedAt = first.at();
+		this.reason = reason;
+		this.evidence = List.of(first);
+		this.status = AlertStatus.OPEN;
+	}
+
+	AlertLevel level() {
+		return this.level;
+	}
+
+	void add(Evidence more) {
+		List<Evidence> all = new ArrayList<>(this.evidence);
+		all.add(more);
+		this.evidence = all;
+	}
+
+	/** Seen by somebody; the first one to see it stays named. */
+	void acknowledge(String by, Instant at, String note) {
+		if (this.status == AlertStatus.OPEN) {
+			this.status = AlertStatus.ACKNOWLEDGED;
+			this.acknowledgedBy = by;
+			this.acknowledgedAt = at;
+			this.acknowledgeNote = note;
+		}
+	}
+
+	void close(String by, Instant at, String note) {
+		acknowledge(by, at, note);
+		if (this.status != AlertStatus.CLOSED) {
+			this.status = AlertStatus.CLOSED;
+			this.closedBy = by;
+			this.closedAt = at;
+			this.closeNote = note;
+		}
+	}
+
+	Alert view() {
+		return new Alert(this.id, this.dogId, this.level, this.raisedAt, this.reason, this.evidence, this.status,
+				this.acknowledgedBy, this.acknowledgedAt, this.acknowledgeNote);
+	}
+
+}

@@ -1,0 +1,10 @@
+package measuredwalk.escalation;
+
+import measuredwalk.signs.Coded;
+
+/** What became of an alert. */
+public enum AlertStatus implements Coded {
+
+	OPEN, ACKNOWLEDGED, CLOSED
+
+}

@@ -1,0 +1,106 @@
+package measuredwalk.escalation;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The alerts and their life: raised, acknowledged, closed. */
+@Service
+@Transactional
+public class Alerts {
+
+	private static final int LONGEST_REASON = 400;
+
+	private final AlertRows rows;
+
+	private final ApplicationEventPublisher events;
+
+	private final Clock clock;
+
+	Alerts(AlertRows rows, ApplicationEventPublisher events, Clock clock) {
+		this.rows = rows;
+		this.events = events;
+		this.clock = clock;
+	}
+
+	/**
+	 * Raises an alert. While one of the same or a higher level is open for the dog, the
+	 * words are added to it instead: one alert for one episode, and a worse one again.
+	 * @param dogId the dog
+	 * @param level how soon the clinic must look
+	 * @param reason why, in words of the trade
+	 * @param evidence the owner's words
+	 * @return the alert that holds the words
+	 */
+	public Alert raise(UUID dogId, AlertLevel level, String reason, Evidence evidence) {
+		Optional<AlertEntity> episode = this.rows.findByDogIdAndStatusOrderByRaisedAtDesc(dogId, AlertStatus.OPEN)
+			.stream()
+			.filter((open) -> open.level().compareTo(level) >= 0)
+			.findFirst();
+		if (episode.isPresent()) {
+			episode.get().add(evidence);
+			return episode.get().view();
+		}
+		String shortReason = (reason.length() <= LONGEST_REASON) ? reason : reason.substring(0, LONGEST_REASON);
+		Alert alert = this.rows.save(new AlertEntity(dogId, level, shortReason, evidence)).view();
+		this.events.publishEvent(new AlertRaised(alert.id(), dogId));
+		return alert;
+	}
+
+	/**
+	 * Alerts, the newest first.
+	 * @param status only those of this status, or null for all
+	 * @return the alerts
+	 */
+	@Transactional(readOnly = true)
+	public List<Alert> list(@Nullable AlertStatus status) {
+		List<AlertEntity> found = (status != null) ? this.rows.findByStatusOrderByRaisedAtDesc(status)
+				: this.rows.findAllByOrderByRaisedAtDesc();
+		return found.stream().map(AlertEntity::view).toList();
+	}
+
+	/**
+	 * Alerts of a dog, the newest first.
+	 * @param dogId the dog
+	 * @return its alerts
+	 */
+	@Transactional(readOnly = true)
+	public List<Alert> of(UUID dogId) {
+		return this.rows.findByDogIdOrderByRaisedAtDesc(dogId).stream().map(AlertEntity::view).toList();
+	}
+
+	/**
+	 * Notes that somebody has seen an alert.
+	 * @param id the alert
+	 * @param by who
+	 * @param note what is to be done
+	 * @return the alert as it is now, or empty when there is no such alert
+	 */
+	public Optional<Alert> acknowledge(UUID id, String by, String note) {
+		return this.rows.findById(id).map((alert) -> {
+			alert.acknowledge(by, this.clock.instant(), note);
+			return alert.view();
+		});
+	}
+
+	/**
+	 * Closes an alert.
+	 * @param id the alert
+	 * @param by who
+	 * @param note what was done
+	 * @return the alert as it is now, or empty when there is no such alert
+	 */
+	public Optional<Alert> close(UUID id, String by, String note) {
+		return this.rows.findById(id).map((alert) -> {
+			alert.close(by, this.clock.instant(), note);
+			return alert.view();
+		});
+	}
+
+}

@@ -1,0 +1,4 @@
+/** What the clinic must hear of, how soon, and what became of it. */
+@org.springframework.modulith.ApplicationModule(allowedDependencies = { "household", "signs" })
+@org.jspecify.annotations.NullMarked
+package measuredwalk.escalation;

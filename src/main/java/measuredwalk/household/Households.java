@@ -1,0 +1,268 @@
+package measuredwalk.household;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Dogs, the people who look after them, plans and medicines. */
+@Service
+@Transactional
+public class Households {
+
+	private final HouseholdRows households;
+
+	private final DogRows dogs;
+
+	private final PlanRows plans;
+
+	private final MedicationRows medications;
+
+	private final CarerRows carers;
+
+	private final JoinCodeRows codes;
+
+	private final Clock clock;
+
+	Households(HouseholdRows households, DogRows dogs, PlanRows plans, MedicationRows medications, CarerRows carers,
+			JoinCodeRows codes, Clock clock) {
+		this.households = households;
+		this.dogs = dogs;
+		this.plans = plans;
+		this.medications = medications;
+		this.carers = carers;
+		this.codes = codes;
+		this.clock = clock;
+	}
+
+	/**
+	 * Takes a dog on, with a household of its own.
+	 * @param newDog the dog
+	 * @param by who does so
+	 * @return the dog and a code for its people
+	 * @throws Refused when a figure is out of range
+	 */
+	public Enrolment enrol(NewDog newDog, String by) {
+		Instant now = this.clock.instant();
+		LocalDate today = now.atZone(newDog.timeZone()).toLocalDate();
+		Plan plan = newDog.plan(today);
+		HouseholdEntity household = this.households.save(new HouseholdEntity(newDog.timeZone(), now));
+		DogEntity dog = this.dogs.save(new DogEntity(household, newDog, today, now));
+		this.plans.save(new PlanEntity(dog.id(), plan, by, now));
+		newDog.medications()
+			.stream()
+			.distinct()
+			.forEach((kind) -> this.medications.save(new MedicationEntity(dog.id(), kind, today, true)));
+		return new Enrolment(view(dog), shareCode(household.id(), by));
+	}
+
+	/**
+	 * Changes a dog's plan or medicines from today on.
+	 * @param dogId the dog
+	 * @param change what changes
+	 * @param by who changes it
+	 * @return the dog as it is now, or empty when there is no such dog
+	 * @throws Refused when a figure is out of range
+	 */
+	public Optional<Dog> change(UUID dogId, DogChange change, String by) {
+		return this.dogs.findById(dogId).map((dog) -> {
+			Dog before = view(dog);
+			LocalDate today = this.clock.instant().atZone(before.household().timeZone()).toLocalDate();
+			if (change.changesPlan()) {
+				Plan plan = changed(before.plan(), change, today);
+				this.plans.save(new PlanEntity(dogId, plan, by, this.clock.instant()));
+			}
+			List<String> kinds = change.medications();
+			if (kinds != null) {
+				setMedications(dogId, kinds, today);
+			}
+			return view(dog);
+		});
+	}
+
+	private static Plan changed(Plan plan, DogChange change, LocalDate today) {
+		double minutes = Objects.requireNonNullElse(change.planMinutes(), plan.planMinutes());
+		int walks = Objects.requireNonNullElse(change.walksPerDay(), plan.walksPerDay());
+		double least = Objects.requireNonNullElse(change.minMinutes(), plan.minMinutes());
+		double most = Objects.requireNonNullElse(change.maxMinutes(), plan.maxMinutes());
+		return new Plan(today, minutes, walks, least, most);
+	}
+
+	private void setMedications(UUID dogId, List<String> kinds, LocalDate today) {
+		List<MedicationEntity> given = this.medications.findByDogIdOrderById(dogId)
+			.stream()
+			.filter(MedicationEntity::given)
+			.toList();
+		given.stream().filter((each) -> !kinds.contains(each.kind())).forEach((each) -> each.stop(today));
+		List<String> newKinds = new ArrayList<>(kinds);
+		newKinds.removeAll(given.stream().map(MedicationEntity::kind).toList());
+		newKinds.stream()
+			.distinct()
+			.forEach((kind) -> this.medications.save(new MedicationEntity(dogId, kind, today, false)));
+	}
+
+	/**
+	 * All dogs, by name.
+	 * @return the dogs
+	 */
+	@Transactional(readOnly = true)
+	public List<Dog> dogs() {
+		return this.dogs.findAllByOrderByNameAscIdAsc().stream().map(this::view).toList();
+	}
+
+	/**
+	 * Finds a dog.
+	 * @param id its number
+	 * @return the dog, or empty
+	 */
+	@Transactional(readOnly = true)
+	public Optional<Dog> dog(UUID id) {
+		return this.dogs.findById(id).map(this::view);
+	}
+
+	/**
+	 * The dogs of a household, by name.
+	 * @param householdId the household
+	 * @return the dogs, at least one
+	 */
+	@Transactional(readOnly = true)
+	public List<Dog> dogsOf(UUID householdId) {
+		return this.dogs.findByHouseholdIdOrderByNameAscIdAsc(householdId).stream().map(this::view).toList();
+	}
+
+	/**
+	 * All plans that a dog ever had, the first one first.
+	 * @param dogId the dog
+	 * @return its plans
+	 */
+	@Transactional(readOnly = true)
+	public List<Plan> plansOf(UUID dogId) {
+		return this.plans.findByDogIdOrderById(dogId).stream().map(PlanEntity::view).toList();
+	}
+
+	/**
+	 * All medicines that a dog gets or got, the first one first.
+	 * @param dogId the dog
+	 * @return its medicines
+	 */
+	@Transactional(readOnly = true)
+	public List<Medication> medicationsOf(UUID dogId) {
+		return this.medications.findByDogIdOrderById(dogId).stream().map(MedicationEntity::view).toList();
+	}
+
+	/**
+	 * Makes a code by which another person can join.
+	 * @param householdId the household
+	 * @param by who makes it
+	 * @return the code
+	 */
+	public String shareCode(UUID householdId, String by) {
+		return this.codes.save(new JoinCodeEntity(SecretCode.make(), householdId, by, this.clock.instant())).code();
+	}
+
+	/**
+	 * Joins a chat to the household that a code is for. A chat follows one household at a
+	 * time: it leaves the one that it followed before, whose log stays.
+	 * @param typedCode the code as it was typed
+	 * @param chatId the chat
+	 * @param name what the person is called
+	 * @return what came of it
+	 */
+	public JoinOutcome join(String typedCode, long chatId, String name) {
+		Instant now = this.clock.instant();
+		Optional<JoinCodeEntity> code = this.codes.findById(SecretCode.tidy(typedCode)).filter((each) -> !each.used());
+		if (code.isEmpty()) {
+			return JoinOutcome.UNKNOWN_CODE;
+		}
+		if (code.get().expired(now)) {
+			return JoinOutcome.EXPIRED_CODE;
+		}
+		Optional<CarerEntity> present = this.carers.findByChatIdAndLeftAtIsNull(chatId);
+		if (present.isPresent() && present.get().householdId().equals(code.get().householdId())) {
+			present.get().speakAgain();
+			return JoinOutcome.BACK_AGAIN;
+		}
+		present.ifPresent((carer) -> carer.leave(now));
+		code.get().use(now);
+		this.carers.save(new CarerEntity(code.get().householdId(), chatId, name, now));
+		return JoinOutcome.JOINED;
+	}
+
+	/**
+	 * Who writes in a chat.
+	 * @param chatId the chat
+	 * @return the carer, or empty when the chat belongs to no household
+	 */
+	@Transactional(readOnly = true)
+	public Optional<Carer> carerIn(long chatId) {
+		return this.carers.findByChatIdAndLeftAtIsNull(chatId).map(CarerEntity::view);
+	}
+
+	/**
+	 * The people of a household, in the order in which they joined.
+	 * @param householdId the household
+	 * @return its carers
+	 */
+	@Transactional(readOnly = true)
+	public List<Carer> carersOf(UUID householdId) {
+		return this.carers.findByHouseholdIdAndLeftAtIsNullOrderByJoinedAt(householdId)
+			.stream()
+			.map(CarerEntity::view)
+			.toList();
+	}
+
+	/**
+	 * Ends all messages to a chat.
+	 * @param chatId the chat
+	 */
+	public void silence(long chatId) {
+		this.carers.findByChatIdAndLeftAtIsNull(chatId).ifPresent((carer) -> carer.silence(this.clock.instant()));
+	}
+
+	/**
+	 * Lets messages go to a chat again.
+	 * @param chatId the chat
+	 */
+	public void speakAgain(long chatId) {
+		this.carers.findByChatIdAndLeftAtIsNull(chatId).ifPresent(CarerEntity::speakAgain);
+	}
+
+	/**
+	 * Erases a dog and everything that hangs on it; with a household's last dog, the
+	 * household and its carers too.
+	 * @param dogId the dog
+	 * @return the chats of carers who have no dog left, or empty when there is no such
+	 * dog
+	 */
+	public Optional<List<Long>> erase(UUID dogId) {
+		return this.dogs.findById(dogId).map((dog) -> {
+			HouseholdEntity household = dog.household();
+			this.dogs.delete(dog);
+			this.dogs.flush();
+			if (!this.dogs.findByHouseholdIdOrderByNameAscIdAsc(household.id()).isEmpty()) {
+				return List.of();
+			}
+			List<Long> chats = carersOf(household.id()).stream().map(Carer::chatId).toList();
+			this.households.delete(household);
+			return chats;
+		});
+	}
+
+	private Dog view(DogEntity dog) {
+		Plan plan = this.plans.findFirstByDogIdOrderByIdDesc(dog.id()).map(PlanEntity::view).orElseThrow();
+		List<String> given = this.medications.findByDogIdOrderById(dog.id())
+			.stream()
+			.filter(MedicationEntity::given)
+			.map(MedicationEntity::kind)
+			.toList();
+		return dog.view(plan, given);
+	}
+
+}
