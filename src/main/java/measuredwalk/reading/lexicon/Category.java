@@ -16,7 +16,7 @@ public enum Category {
 	/** 'hardly any', 'not so', 'less': there, and mild or less than before. */
 	HEDGE(true),
 	/** Words at which a negation, or another cue, ends. */
-	TERMINATION(true),
+	TERMINATION(false),
 	/** 'apart from': what follows a denial is asserted after all. */
 	EXCEPTION(true),
 	/** 'maybe', 'I think'. */
@@ -34,9 +34,9 @@ public enum Category {
 	/** How the dog was on the whole: {@code better}, {@code usual}, {@code worse}. */
 	OVERALL(true),
 	/** There was no walk. */
-	NO_WALK(true),
+	NO_WALK(false),
 	/** How long against another walk. */
-	RELATIVE(true),
+	RELATIVE(false),
 	/** A word for the walk itself. */
 	WALK(false),
 	/** How bad. */
@@ -58,9 +58,7 @@ public enum Category {
 	/** A medicine; the value is its kind. */
 	MEDICINE(false),
 	/** Small talk and side matters that are understood but tell nothing. */
-	CHAT(false),
-	/** Words of the language's everyday grammar that are not English. */
-	FOREIGN(false);
+	CHAT(false);
 
 	private final boolean meaning;
 

@@ -44,7 +44,8 @@ final class Inflections {
 			return List.of(word + "s", word + "d", stem + "ing", word + "r", word + "st", word + "ing", stem + "y");
 		}
 		if (last == 'y' && VOWELS.indexOf(before) < 0) {
-			return List.of(stem + "ies", stem + "ied", word + "ing", stem + "ier", stem + "iest", stem + "ily", word + "s");
+			return List.of(stem + "ies", stem + "ied", word + "ing", stem + "ier", stem + "iest", stem + "ily",
+					word + "s");
 		}
 		String doubled = endsShort(word) ? word + last : word;
 		String plural = (last == 's' || last == 'x' || last == 'z' || word.endsWith("ch") || word.endsWith("sh"))

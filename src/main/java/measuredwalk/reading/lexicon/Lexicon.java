@@ -15,9 +15,15 @@ public final class Lexicon {
 
 	private final List<Entry> entries = new ArrayList<>();
 
+	private final List<ScreenRule> rules = new ArrayList<>();
+
 	private final PhraseTrie trie = new PhraseTrie();
 
 	private final Symbols symbols = new Symbols();
+
+	private final int[] number = { this.symbols.of(NUMBER) };
+
+	private final int[] dog = { this.symbols.of(DOG) };
 
 	Lexicon() {
 	}
@@ -43,6 +49,18 @@ public final class Lexicon {
 		return entry;
 	}
 
+	void addRule(Entry entry, List<String> classes, int window) {
+		this.rules.add(new ScreenRule(entry, classes.stream().mapToInt(this.symbols::of).toArray(), window));
+	}
+
+	/**
+	 * The rules of the emergency screen.
+	 * @return the rules
+	 */
+	public List<ScreenRule> rules() {
+		return List.copyOf(this.rules);
+	}
+
 	void addPhrase(List<String> words, Entry entry) {
 		this.trie.add(words.stream().mapToInt(this.symbols::of).toArray(), entry.number());
 	}
@@ -57,12 +75,19 @@ public final class Lexicon {
 	}
 
 	/**
-	 * The one symbol of a class.
-	 * @param name the class, such as {@link #NUMBER}
-	 * @return its symbol
+	 * What a number in figures stands for.
+	 * @return the symbol of {@link #NUMBER}
 	 */
-	public int[] symbolsOfClass(String name) {
-		return new int[] { this.symbols.of(name) };
+	public int[] numberSymbol() {
+		return this.number;
+	}
+
+	/**
+	 * What the dog's own name stands for.
+	 * @return the symbol of {@link #DOG}
+	 */
+	public int[] dogSymbol() {
+		return this.dog;
 	}
 
 	/**

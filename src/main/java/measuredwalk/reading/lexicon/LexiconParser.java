@@ -43,6 +43,9 @@ final class LexiconParser {
 			else if (text.startsWith("class ")) {
 				addClass(text);
 			}
+			else if (text.startsWith("near ") && section != null) {
+				addRule(text, section);
+			}
 			else if (!text.isEmpty()) {
 				addPhrases(text, section);
 			}
@@ -78,8 +81,18 @@ final class LexiconParser {
 			throw error("the class has no words", "Write it as 'class name: word word'");
 		}
 		String name = "<" + text.substring("class ".length(), colon).strip() + ">";
-		this.symbols.addClass(name,
-				new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +"))));
+		this.symbols.addClass(name, new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +"))));
+	}
+
+	/** Reads a line such as {@code near 6: <gum> <pale>}. */
+	private void addRule(String text, Entry section) {
+		int colon = text.indexOf(':');
+		if (colon < 0) {
+			throw error("the rule '" + text + "' has no distance", "Write it as 'near 6: <class> <class>'");
+		}
+		List<String> classes = List.of(text.substring(colon + 1).strip().split(" +"));
+		check(classes, text);
+		this.lexicon.addRule(section, classes, Integer.parseInt(text.substring("near ".length(), colon).strip()));
 	}
 
 	private void addPhrases(String text, @Nullable Entry section) {

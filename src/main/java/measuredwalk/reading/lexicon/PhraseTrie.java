@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * All phrases in one tree, followed word by word. Children are found in one open-addressed
- * table of (node, symbol) pairs, so that a message is searched without allocation.
+ * All phrases in one tree, followed word by word. Children are found in one
+ * open-addressed table of (node, symbol) pairs, so that a message is searched without
+ * allocation.
  */
 final class PhraseTrie {
 
