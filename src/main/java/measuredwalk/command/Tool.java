@@ -24,7 +24,11 @@ public interface Tool {
 	 * @return the tool, or empty when the words ask for the server
 	 */
 	static Optional<Tool> named(List<String> words) {
-		return Optional.empty();
+		return switch (String.join(" ", words)) {
+			case "read" -> Optional.of(new Read());
+			case "read context" -> Optional.of(new ReadContext());
+			default -> Optional.empty();
+		};
 	}
 
 }

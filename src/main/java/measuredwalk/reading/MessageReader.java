@@ -1,11 +1,46 @@
 package measuredwalk.reading;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+
+import measuredwalk.reading.amount.AmountReader;
+import measuredwalk.reading.amount.Amounts;
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.context.Context;
+import measuredwalk.reading.context.ContextReader;
+import measuredwalk.reading.level.Findings;
+import measuredwalk.reading.level.LevelRule;
+import measuredwalk.reading.level.LevelRules;
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.observation.EmergencyScreen;
+import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.observation.OnsetPlacer;
+import measuredwalk.reading.observation.SignReader;
+import measuredwalk.reading.words.Language;
+import measuredwalk.reading.words.WordReader;
+import measuredwalk.reading.words.Words;
+import measuredwalk.signs.Overall;
+import measuredwalk.signs.Sign;
 
 /** Reads owners' words. Safe for use by many threads. */
 public final class MessageReader {
 
-	private MessageReader() {
+	private final Lexicon lexicon;
+
+	private final WordReader wordReader;
+
+	private final Language language;
+
+	private final EmergencyScreen screen;
+
+	private MessageReader(Lexicon lexicon) {
+		this.lexicon = lexicon;
+		this.wordReader = new WordReader(lexicon);
+		this.language = new Language(this.wordReader);
+		this.screen = new EmergencyScreen(lexicon.rules());
 	}
 
 	/**
@@ -15,7 +50,7 @@ public final class MessageReader {
 	 * file, the line and the fix
 	 */
 	public static MessageReader standard() {
-		return new MessageReader();
+		return new MessageReader(Lexicon.standard());
 	}
 
 	/**
@@ -24,6 +59,72 @@ public final class MessageReader {
 	 * @return what its text supports
 	 */
 	public Reading read(OwnerMessage message) {
+		Words words = this.wordReader.read(message.text(), message.dogName());
+		Annotation annotation = Annotation.of(words, this.lexicon);
+		if (!this.language.isEnglish(words, message.text(), message.dogName())) {
+			return nothing();
+		}
+		ContextReader contexts = new ContextReader(annotation);
+		List<Observation> observations = SignReader.read(annotation, contexts, this.screen.mentions(annotation));
+		Amounts amounts = AmountReader.read(annotation, message.question(), message.now(), observations);
+		observations = OnsetPlacer.placed(observations, amounts, annotation);
+		Overall overall = OverallReader.read(annotation, contexts, observations);
+		return reading(message, annotation, observations, amounts, overall);
+	}
+
+	/**
+	 * The context of a part of a text, as a clinical finding in a sentence.
+	 * @param text the sentence
+	 * @param start offset of the part's first character
+	 * @param end offset behind its last character
+	 * @return its context
+	 */
+	public Context context(String text, int start, int end) {
+		Words words = this.wordReader.read(text, null);
+		int from = 0;
+		int to = words.size();
+		for (int at = 0; at < words.size(); at++) {
+			Token token = words.tokens().get(words.token(at));
+			from = (token.end() <= start) ? at + 1 : from;
+			to = (token.start() < end) ? at + 1 : to;
+		}
+		ContextReader contexts = new ContextReader(Annotation.of(words, this.lexicon));
+		int last = Math.max(1, Math.min(to, words.size()));
+		return contexts.of(Math.min(from, last - 1), last);
+	}
+
+	private Reading reading(OwnerMessage message, Annotation annotation, List<Observation> observations,
+			Amounts amounts, @org.jspecify.annotations.Nullable Overall overall) {
+		List<Sign> signs = SignMerger.merged(observations);
+		Findings findings = new Findings(observations, annotation, medications(message, annotation), overall,
+				amounts.stiffMinutes());
+		List<LevelRule> rules = LevelRules.fitting(findings);
+		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
+		List<String> reasons = rules.stream().map(LevelRule::reason).toList();
+		return new Reading(amounts.walks(), signs, amounts.stiffMinutes(), overall, level, reasons,
+				annotation.words().size() > 0, unsure(signs, observations), null, null, null, amounts.noWalk());
+	}
+
+	private static List<String> unsure(List<Sign> signs, List<Observation> observations) {
+		List<String> paths = new ArrayList<>();
+		for (int index = 0; index < signs.size(); index++) {
+			Sign sign = signs.get(index);
+			boolean doubted = observations.stream()
+				.anyMatch((seen) -> seen.sign().kind() == sign.kind() && seen.context().uncertain());
+			if (doubted && sign.present()) {
+				paths.add("signs[" + index + "]");
+			}
+		}
+		return paths;
+	}
+
+	private static Set<String> medications(OwnerMessage message, Annotation annotation) {
+		Set<String> kinds = new HashSet<>(message.medications());
+		annotation.mentions(Category.MEDICINE).forEach((mention) -> kinds.add(mention.value()));
+		return kinds;
+	}
+
+	private static Reading nothing() {
 		return new Reading(List.of(), List.of(), null, null, Level.NONE, List.of(), false, List.of(), null, null, null,
 				false);
 	}

@@ -1,0 +1,51 @@
+package measuredwalk.reading;
+
+import java.util.List;
+
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.context.Context;
+import measuredwalk.reading.context.ContextReader;
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.observation.Observation;
+import measuredwalk.signs.Coded;
+import measuredwalk.signs.Overall;
+import org.jspecify.annotations.Nullable;
+
+/** Reads how the dog was on the whole, against its own usual. */
+final class OverallReader {
+
+	private OverallReader() {
+	}
+
+	static @Nullable Overall read(Annotation annotation, ContextReader contexts, List<Observation> observations) {
+		Overall told = null;
+		for (Mention mention : annotation.mentions(Category.OVERALL)) {
+			Overall each = overall(mention, contexts.of(mention.from(), mention.to()));
+			if (each != null && (told == null || each != Overall.USUAL)) {
+				told = each;
+			}
+		}
+		for (Observation seen : observations) {
+			if (seen.context().less()) {
+				return Overall.BETTER;
+			}
+			String flag = seen.mention().entry().flag("overall");
+			told = (flag == null) ? told : Coded.of(Overall.class, flag);
+		}
+		boolean shown = observations.stream().anyMatch((seen) -> seen.sign().present());
+		return (told == Overall.USUAL && shown) ? null : told;
+	}
+
+	private static @Nullable Overall overall(Mention mention, Context context) {
+		if (!context.isOfThisDogNow()) {
+			return null;
+		}
+		Overall told = Coded.of(Overall.class, mention.value());
+		if (!context.negated()) {
+			return told;
+		}
+		return (told == Overall.WORSE) ? Overall.USUAL : Overall.WORSE;
+	}
+
+}

@@ -1,0 +1,84 @@
+package measuredwalk.reading.amount;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+
+import measuredwalk.reading.Question;
+import measuredwalk.reading.WalkTold;
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.quantity.Quantities;
+import measuredwalk.reading.quantity.Quantity;
+import measuredwalk.reading.words.Words;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the walks, onsets and stiff minutes of a message. */
+public final class AmountReader {
+
+	private final Annotation annotation;
+
+	private final Question question;
+
+	private final NumberRoles roles;
+
+	private final WalkBuilder walks;
+
+	private final List<Onset> onsets = new ArrayList<>();
+
+	private @Nullable Double stiffMinutes;
+
+	private @Nullable Double wrongMinutes;
+
+	private AmountReader(Annotation annotation, Question question, List<Observation> observations) {
+		this.annotation = annotation;
+		this.question = question;
+		this.roles = new NumberRoles(annotation, question, observations);
+		this.walks = new WalkBuilder(annotation, this.roles);
+	}
+
+	/**
+	 * Reads the numbers of a message.
+	 * @param annotation its phrases
+	 * @param question what it answers
+	 * @param now its own time
+	 * @param observations the signs it tells
+	 * @return what its numbers told
+	 */
+	public static Amounts read(Annotation annotation, Question question, LocalDateTime now,
+			List<Observation> observations) {
+		AmountReader reader = new AmountReader(annotation, question, observations);
+		Words words = annotation.words();
+		List<Placed> placed = new ArrayList<>();
+		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
+			int from = words.firstFrom(quantity.span().firstToken());
+			placed.add(new Placed(quantity, from, words.firstFrom(quantity.span().lastToken() + 1)));
+		}
+		return reader.read(placed, observations);
+	}
+
+	private Amounts read(List<Placed> placed, List<Observation> observations) {
+		for (Placed each : placed) {
+			take(each, Corrections.isWrong(each, placed, this.annotation.words()) ? Role.WRONG : this.roles.of(each));
+		}
+		List<WalkTold> told = this.walks.walks(this.question, observations, this.onsets);
+		boolean noWalk = told.isEmpty() && this.question == Question.WALK
+				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
+		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes);
+	}
+
+	private void take(Placed placed, Role role) {
+		switch (role) {
+			case WALK -> this.walks.add(placed);
+			case TOTAL -> this.walks.addTotal(placed);
+			case OFFSET -> this.walks.addOffset(placed);
+			case ONSET -> this.onsets.add(new Onset(placed.from(), NumberRoles.minutes(placed.quantity()), null));
+			case FROM_END -> this.onsets.add(new Onset(placed.from(), null, NumberRoles.minutes(placed.quantity())));
+			case STIFFNESS -> this.stiffMinutes = NumberRoles.minutes(placed.quantity());
+			case WRONG -> this.wrongMinutes = NumberRoles.minutes(placed.quantity());
+			case NONE -> this.walks.addTime(placed);
+		}
+	}
+
+}

@@ -1,0 +1,33 @@
+package measuredwalk.reading.amount;
+
+import java.time.LocalTime;
+
+import measuredwalk.reading.WalkTold;
+import measuredwalk.reading.quantity.Amount;
+import org.jspecify.annotations.Nullable;
+
+/** A walk while its parts are being found. */
+final class WalkDraft {
+
+	private final Amount minutes;
+
+	final int word;
+
+	@Nullable LocalTime start;
+
+	WalkDraft(Amount minutes, int word) {
+		this.minutes = minutes;
+		this.word = word;
+	}
+
+	WalkTold told(@Nullable Double distance, @Nullable LocalTime begun) {
+		Double low = (this.minutes.low() == null) ? this.minutes.value() : this.minutes.low();
+		Double high = (this.minutes.high() == null) ? this.minutes.value() : this.minutes.high();
+		return new WalkTold(rounded(this.minutes.value()), rounded(low), rounded(high), distance, begun, null, null);
+	}
+
+	private static double rounded(double minutes) {
+		return Math.round(minutes * 10) / 10.0;
+	}
+
+}

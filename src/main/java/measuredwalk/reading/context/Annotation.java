@@ -1,0 +1,158 @@
+package measuredwalk.reading.context;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.words.Words;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The phrases of a message, settled: of phrases that compete for the same words the
+ * longest stays, and a guard hides what it overlaps.
+ */
+public final class Annotation {
+
+	private static final Comparator<Mention> STRONGEST = Comparator
+		.comparing(
+				(Mention mention) -> mention.category() == Category.GUARD ? mention.length() + 0.5 : mention.length(),
+				Comparator.reverseOrder())
+		.thenComparing(Mention::category)
+		.thenComparing(Mention::from);
+
+	private final Words words;
+
+	private final List<Mention> mentions = new ArrayList<>();
+
+	private final @Nullable Mention[] cover;
+
+	private final boolean[] terminates;
+
+	private final Clauses clauses;
+
+	private Annotation(Words words) {
+		this.words = words;
+		this.cover = new Mention[words.size()];
+		this.terminates = new boolean[words.size()];
+		this.clauses = new Clauses(words);
+	}
+
+	/**
+	 * Finds and settles the phrases of a message.
+	 * @param words its words
+	 * @param lexicon the phrases there are
+	 * @return the phrases it has
+	 */
+	public static Annotation of(Words words, Lexicon lexicon) {
+		Annotation annotation = new Annotation(words);
+		List<Mention> found = lexicon.find(words.symbols(), words.limits());
+		found.sort(STRONGEST);
+		found.stream().filter((mention) -> mention.category().isMeaning()).forEach(annotation::settle);
+		found.stream().filter((mention) -> !mention.category().isMeaning()).forEach(annotation::settleModifier);
+		annotation.mentions.sort(Comparator.comparing(Mention::from));
+		return annotation;
+	}
+
+	private void settle(Mention mention) {
+		Mention before = this.cover[mention.from()];
+		for (int at = mention.from(); at < mention.to(); at++) {
+			if (this.cover[at] != null && !sameWords(this.cover[at], mention)) {
+				return;
+			}
+		}
+		if (before != null && !(before.category() == Category.SIGN && mention.category() == Category.SIGN)) {
+			return;
+		}
+		this.mentions.add(mention);
+		for (int at = mention.from(); at < mention.to(); at++) {
+			this.cover[at] = (before == null) ? mention : before;
+		}
+	}
+
+	private static boolean sameWords(Mention one, Mention other) {
+		return one.from() == other.from() && one.to() == other.to();
+	}
+
+	private void settleModifier(Mention mention) {
+		for (int at = mention.from(); at < mention.to(); at++) {
+			Mention over = this.cover[at];
+			if (over != null && over.category() == Category.GUARD) {
+				return;
+			}
+		}
+		if (mention.category() == Category.TERMINATION) {
+			Mention over = this.cover[mention.from()];
+			if (over == null || over.length() <= mention.length()) {
+				this.terminates[mention.from()] = true;
+			}
+			return;
+		}
+		boolean shorter = this.mentions.stream()
+			.anyMatch((other) -> other.category() == mention.category() && other.overlaps(mention)
+					&& other.length() > mention.length());
+		if (!shorter) {
+			this.mentions.add(mention);
+		}
+	}
+
+	/**
+	 * The words.
+	 * @return the words
+	 */
+	public Words words() {
+		return this.words;
+	}
+
+	/**
+	 * How the words fall into clauses.
+	 * @return the clauses
+	 */
+	public Clauses clauses() {
+		return this.clauses;
+	}
+
+	/**
+	 * All phrases, in order of their first word.
+	 * @return the phrases
+	 */
+	public List<Mention> mentions() {
+		return this.mentions;
+	}
+
+	/**
+	 * The phrases of one category, in order.
+	 * @param category the category
+	 * @return the phrases
+	 */
+	public List<Mention> mentions(Category category) {
+		List<Mention> chosen = new ArrayList<>();
+		for (Mention mention : this.mentions) {
+			if (mention.category() == category) {
+				chosen.add(mention);
+			}
+		}
+		return chosen;
+	}
+
+	/**
+	 * The meaning that covers a word.
+	 * @param at index of the word
+	 * @return the phrase, or null
+	 */
+	public @Nullable Mention coverOf(int at) {
+		return this.cover[at];
+	}
+
+	/**
+	 * Whether a cue's scope ends at a word.
+	 * @param at index of the word
+	 * @return true when it does
+	 */
+	public boolean isTermination(int at) {
+		return this.terminates[at];
+	}
+
+}

@@ -1,0 +1,63 @@
+package measuredwalk.reading.context;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import measuredwalk.reading.lexicon.Mention;
+
+/** Reads the context of phrases. */
+public final class ContextReader {
+
+	private final Annotation annotation;
+
+	private final NegationScope negation;
+
+	private final CueScope cues;
+
+	private final SubjectScope subject;
+
+	/**
+	 * A reader for the phrases of one message.
+	 * @param annotation its phrases
+	 */
+	public ContextReader(Annotation annotation) {
+		this.annotation = annotation;
+		this.negation = new NegationScope(annotation);
+		this.cues = new CueScope(annotation);
+		this.subject = new SubjectScope(annotation);
+	}
+
+	/**
+	 * The context of a phrase.
+	 * @param from index of its first word
+	 * @param to index after its last word
+	 * @return its context
+	 */
+	public Context of(int from, int to) {
+		NegationScope.Polarity polarity = this.negation.of(from, to);
+		boolean negated = polarity == NegationScope.Polarity.NEGATED;
+		boolean historical = this.cues.isHistorical(from, to);
+		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
+				this.cues.isUncertain(from, to), historical && !negated,
+				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(from, to),
+				this.subject.isOther(from, to));
+	}
+
+	/**
+	 * The context of each of some phrases.
+	 * @param mentions the phrases
+	 * @return their contexts, in the same order
+	 */
+	public List<Context> of(List<Mention> mentions) {
+		List<Context> contexts = new ArrayList<>(mentions.size());
+		for (Mention mention : mentions) {
+			contexts.add(of(mention.from(), mention.to()));
+		}
+		return contexts;
+	}
+
+	Annotation annotation() {
+		return this.annotation;
+	}
+
+}

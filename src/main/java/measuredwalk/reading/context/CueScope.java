@@ -1,0 +1,114 @@
+package measuredwalk.reading.context;
+
+import java.util.List;
+
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.words.Words;
+
+/** Whether a phrase stands in the scope of a cue of doubt, past or hypothesis. */
+final class CueScope {
+
+	/** Words that doubt reaches over at most. */
+	private static final int DOUBT = 7;
+
+	private final Annotation annotation;
+
+	private final Words words;
+
+	private final Clauses clauses;
+
+	private final List<Mention> uncertain;
+
+	private final List<Mention> history;
+
+	private final List<Mention> hypothesis;
+
+	CueScope(Annotation annotation) {
+		this.annotation = annotation;
+		this.words = annotation.words();
+		this.clauses = annotation.clauses();
+		this.uncertain = annotation.mentions(Category.UNCERTAIN);
+		this.history = annotation.mentions(Category.HISTORY);
+		this.hypothesis = annotation.mentions(Category.HYPOTHESIS);
+	}
+
+	boolean isUncertain(int from, int to) {
+		for (Mention cue : this.uncertain) {
+			if (this.clauses.of(cue.from()) == this.clauses.of(from)
+					&& (cue.from() < from ? from - cue.to() <= DOUBT : cue.from() - to <= DOUBT)) {
+				return true;
+			}
+		}
+		int end = endOfClause(to);
+		return end - to <= 4 && this.words.markBefore(end) == '?' && hasMildWord(from, to);
+	}
+
+	/** 'a bit lame on the right back?' is doubt, not a question to the clinic. */
+	private boolean hasMildWord(int from, int to) {
+		for (Mention mention : this.annotation.mentions(Category.SEVERITY)) {
+			if (mention.value().equals("mild") && this.clauses.of(mention.from()) == this.clauses.of(from)) {
+				return true;
+			}
+		}
+		return to - from == 1 && this.words.isBreakBefore(from);
+	}
+
+	private int endOfClause(int to) {
+		int at = to;
+		while (at < this.words.size() && !this.words.isBreakBefore(at)) {
+			at++;
+		}
+		return at;
+	}
+
+	boolean isHistorical(int from, int to) {
+		for (Mention cue : this.history) {
+			if (this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private boolean isNowBetween(Mention cue, int from) {
+		int first = Math.min(cue.from(), from);
+		int last = Math.max(cue.from(), from);
+		for (int at = first; at < last; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.NOW || this.words.is(at, "than")
+					|| this.words.is(at, "like") || this.words.is(at, "since")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	boolean isHypothetical(int from, int to) {
+		for (Mention cue : this.hypothesis) {
+			if (cue.to() <= from && this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && isOpen(cue)
+					&& reaches(cue, from)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private boolean isOpen(Mention cue) {
+		return !cue.entry().has("opening") && !cue.value().equals("opening") || this.words.isSentenceBefore(cue.from());
+	}
+
+	private boolean reaches(Mention cue, int from) {
+		for (int at = cue.to(); at < from; at++) {
+			if (this.words.is(at, "but") || (this.words.isBreakBefore(at) && !isListed(at))) {
+				return false;
+			}
+		}
+		return !this.words.isBreakBefore(from) || from == cue.to() || isListed(from);
+	}
+
+	private boolean isListed(int at) {
+		return this.words.is(at, "or") || this.words.is(at, "and");
+	}
+
+}

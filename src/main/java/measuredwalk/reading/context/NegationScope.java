@@ -1,0 +1,166 @@
+package measuredwalk.reading.context;
+
+import java.util.Set;
+
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.words.Words;
+
+/**
+ * Whether a phrase stands in the scope of a denial. The scope runs from the cue to the
+ * end of the clause, over lists joined by 'or' and 'and', and ends at terminations.
+ */
+final class NegationScope {
+
+	/** What a cue makes of a phrase. */
+	enum Polarity {
+
+		ASSERTED, NEGATED, HEDGED, LESS
+
+	}
+
+	/** Words that a cue reaches over at most; NegEx takes five, dictation is wordier. */
+	private static final int REACH = 9;
+
+	/** Words between a phrase and a denial after it at most. */
+	private static final int REACH_AFTER = 6;
+
+	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
+
+	private static final Set<String> VERBS = Set.of("was", "is", "has", "had", "did", "does", "were", "seemed",
+			"looked", "came", "got", "started", "went", "keeps", "kept", "felt", "still");
+
+	private final Annotation annotation;
+
+	private final Words words;
+
+	NegationScope(Annotation annotation) {
+		this.annotation = annotation;
+		this.words = annotation.words();
+	}
+
+	Polarity of(int from, int to) {
+		Polarity before = before(from);
+		if (before != Polarity.ASSERTED) {
+			return before;
+		}
+		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+	}
+
+	private Polarity before(int from) {
+		boolean subjectPassed = false;
+		int reach = REACH;
+		for (int at = from - 1; at >= 0 && reach > 0; at--, reach--) {
+			if (this.words.isSentenceBefore(at + 1) || (this.words.isBreakBefore(at + 1) && !listGoesOn(at + 1))) {
+				return Polarity.ASSERTED;
+			}
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.to() <= from) {
+				if (isCue(cover) && !(subjectPassed && !cover.entry().has("embedding"))) {
+					return polarity(cover, from);
+				}
+				if (cover.category() == Category.EXCEPTION || cover.category() == Category.PSEUDO_NEGATION) {
+					return Polarity.ASSERTED;
+				}
+				reach += cover.length() - 1;
+				at = cover.from();
+			}
+			if (endsScope(at)) {
+				return Polarity.ASSERTED;
+			}
+			subjectPassed |= PRONOUNS.contains(this.words.form(at));
+		}
+		return Polarity.ASSERTED;
+	}
+
+	private static boolean isCue(Mention cover) {
+		return (cover.category() == Category.NEGATION && cover.value().equals("before"))
+				|| cover.category() == Category.HEDGE;
+	}
+
+	private Polarity polarity(Mention cue, int from) {
+		if (cue.category() == Category.NEGATION) {
+			return Polarity.NEGATED;
+		}
+		boolean compared = cue.value().equals("less") && isCompared(from);
+		return compared ? Polarity.LESS : Polarity.HEDGED;
+	}
+
+	/** 'not as stiff as yesterday' compares; 'not as stiff' only hedges. */
+	private boolean isCompared(int from) {
+		for (int at = from; at < Math.min(this.words.size(), from + 6); at++) {
+			if (at > from && this.words.isBreakBefore(at)) {
+				return false;
+			}
+			if (this.words.is(at, "than") || (at > from && this.words.is(at, "as"))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private boolean endsScope(int at) {
+		if (this.annotation.isTermination(at)) {
+			return true;
+		}
+		String next = (at + 1 < this.words.size()) ? this.words.form(at + 1) : "";
+		return this.words.is(at, "and") && (PRONOUNS.contains(next) || VERBS.contains(next));
+	}
+
+	/**
+	 * After a comma the denial goes on when an 'or' follows: 'no limp, stiffness or
+	 * pain'.
+	 */
+	private boolean listGoesOn(int after) {
+		if (this.words.markBefore(after) != ',') {
+			return false;
+		}
+		if (this.words.is(after, "or") || this.words.is(after, "nor")) {
+			return true;
+		}
+		for (int at = after; at < Math.min(this.words.size(), after + REACH); at++) {
+			if ((at > after && this.words.isSentenceBefore(at)) || this.annotation.isTermination(at)
+					|| PRONOUNS.contains(this.words.form(at)) || VERBS.contains(this.words.form(at))) {
+				return false;
+			}
+			if (this.words.is(at, "or") || this.words.is(at, "nor")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/**
+	 * Whether a denial comes after a phrase: 'limping: none', 'stiffness has gone'.
+	 * @param from index of its first word
+	 * @param to index after its last word
+	 * @return true when one does
+	 */
+	boolean isDeniedAfter(int from, int to) {
+		int end = Math.min(this.words.size(), to + REACH_AFTER);
+		for (int at = to; at < end; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.from() == at) {
+				if (cover.category() == Category.NEGATION && isAnswer(cover)) {
+					return true;
+				}
+				if (cover.category() == Category.SIGN) {
+					return false;
+				}
+			}
+			if (this.annotation.isTermination(at) && !this.words.is(at, "as")) {
+				return false;
+			}
+		}
+		return false;
+	}
+
+	private boolean isAnswer(Mention cue) {
+		if (cue.value().equals("after")) {
+			return true;
+		}
+		return cue.length() == 1 && this.words.isBreakBefore(cue.from()) && this.words.isBreakBefore(cue.to())
+				&& !this.words.isSentenceBefore(cue.from());
+	}
+
+}

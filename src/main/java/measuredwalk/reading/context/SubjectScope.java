@@ -1,0 +1,93 @@
+package measuredwalk.reading.context;
+
+import java.util.List;
+import java.util.Set;
+
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.words.Words;
+
+/**
+ * Whose sign it is. Another dog's or a person's only when that one is the subject: a sign
+ * of this dog must not be lost because another is named beside it.
+ */
+final class SubjectScope {
+
+	private static final Set<String> MET = Set.of("with", "met", "saw", "past", "at", "to", "by", "from", "chased",
+			"see", "and", "barked", "after", "like");
+
+	private static final Set<String> DOG_PRONOUNS = Set.of("he", "she");
+
+	private final Annotation annotation;
+
+	private final Words words;
+
+	private final Clauses clauses;
+
+	private final List<Mention> others;
+
+	SubjectScope(Annotation annotation) {
+		this.annotation = annotation;
+		this.words = annotation.words();
+		this.clauses = annotation.clauses();
+		this.others = annotation.mentions(Category.OTHER);
+	}
+
+	boolean isOther(int from, int to) {
+		for (int index = this.others.size() - 1; index >= 0; index--) {
+			Mention other = this.others.get(index);
+			if (other.from() < to && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
+				return other.value().equals("human") ? isWriter(other, from) : reaches(other, from);
+			}
+		}
+		return false;
+	}
+
+	/** 'I was stiff' is the writer; 'I saw he was stiff' is not. */
+	private boolean isWriter(Mention writer, int from) {
+		if (from - writer.to() > 3) {
+			return false;
+		}
+		for (int at = writer.to(); at < from; at++) {
+			if (this.annotation.isTermination(at) || this.words.isBreakBefore(at) || isOfDog(at)
+					|| this.annotation.coverOf(at) == null && !isSmall(at)) {
+				return false;
+			}
+		}
+		return !this.words.isBreakBefore(from);
+	}
+
+	private boolean isSmall(int at) {
+		return Set
+			.of("am", "was", "is", "the", "one", "who", "have", "been", "so", "very", "a", "bit", "more", "too", "feel",
+					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite")
+			.contains(this.words.form(at));
+	}
+
+	private boolean isOfDog(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return DOG_PRONOUNS.contains(this.words.form(at)) || this.words.is(at, "his") || this.words.is(at, "her")
+				|| (cover != null && cover.category() == Category.SELF);
+	}
+
+	private boolean reaches(Mention other, int from) {
+		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1));
+		boolean turned = false;
+		for (int at = other.to(); at < from; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.SELF) {
+				return false;
+			}
+			turned |= this.words.is(at, "but") || this.words.is(at, "though");
+			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {
+				return false;
+			}
+			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))
+					&& !(at + 1 < this.words.size() && DOG_PRONOUNS.contains(this.words.form(at + 1)))) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+}

@@ -1,0 +1,79 @@
+package measuredwalk.reading.level;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.observation.Observation;
+import measuredwalk.signs.Overall;
+import measuredwalk.signs.Severity;
+import measuredwalk.signs.SignKind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the level rules look at.
+ *
+ * @param observations the signs
+ * @param annotation the message's phrases
+ * @param medications kinds of medicine that the dog gets, known or told
+ * @param overall how the dog was on the whole, or null
+ * @param stiffMinutes how long stiffness took to ease, in minutes, or null
+ */
+public record Findings(List<Observation> observations, Annotation annotation, Set<String> medications,
+		@Nullable Overall overall, @Nullable Double stiffMinutes) {
+
+	boolean has(SignKind... kinds) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && Arrays.asList(kinds).contains(seen.sign().kind()));
+	}
+
+	boolean hasUrgent(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
+	}
+
+	boolean hasSevere(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
+					&& seen.sign().severity() == Severity.SEVERE);
+	}
+
+	boolean isClear(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
+					&& seen.sign().severity() != Severity.MILD);
+	}
+
+	/** Whether a cue such as 'suddenly' stands in the same sentence as the sign. */
+	boolean hasWithCue(SignKind kind, String cue) {
+		for (Observation seen : this.observations) {
+			if (seen.sign().present() && seen.sign().kind() == kind && cueNear(seen.mention(), cue)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	boolean hasCue(String cue) {
+		return this.annotation.mentions(Category.CUE).stream().anyMatch((mention) -> mention.value().equals(cue));
+	}
+
+	private boolean cueNear(Mention sign, String cue) {
+		return this.annotation.mentions(Category.CUE)
+			.stream()
+			.anyMatch((mention) -> mention.value().equals(cue) && this.annotation.clauses()
+				.sentenceOf(mention.from()) == this.annotation.clauses().sentenceOf(sign.from()));
+	}
+
+	boolean gets(String medicine) {
+		return this.medications.contains(medicine);
+	}
+
+	boolean hasAnySign() {
+		return this.observations.stream().anyMatch((seen) -> seen.sign().present());
+	}
+
+}

@@ -1,0 +1,15 @@
+package measuredwalk.reading.level;
+
+import java.util.function.Predicate;
+
+import measuredwalk.reading.Level;
+
+/**
+ * A rule that gives a message a level.
+ *
+ * @param reason why, in plain words
+ * @param level how soon somebody must act
+ * @param fits whether the rule fits what was read
+ */
+public record LevelRule(String reason, Level level, Predicate<Findings> fits) {
+}

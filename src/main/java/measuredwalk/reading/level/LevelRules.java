@@ -1,0 +1,123 @@
+package measuredwalk.reading.level;
+
+import java.util.Comparator;
+import java.util.List;
+
+import measuredwalk.reading.Level;
+import measuredwalk.signs.Overall;
+import measuredwalk.signs.SignKind;
+
+/**
+ * All rules for the level of a message, the most serious first. The clinic's word stands
+ * above them.
+ */
+public final class LevelRules {
+
+	/** Stiffness that has not eased by then is told to the clinic; expert opinion. */
+	private static final double LONGEST_STIFFNESS_MINUTES = 60;
+
+	/**
+	 * Emergencies by the lists of Cornell and the AVMA, as reported, unless another
+	 * source is named.
+	 */
+	private static final List<LevelRule> EMERGENCIES = List.of(
+			emergency("a leg is not used", SignKind.NON_WEIGHT_BEARING),
+			emergency("the dog cannot get up or walk", SignKind.RECUMBENCY),
+			emergency("legs gave way or do not work", SignKind.PARESIS),
+			emergency("a paw is turned under", SignKind.KNUCKLING), emergency("the dog collapsed", SignKind.COLLAPSE),
+			emergency("trouble breathing", SignKind.DYSPNOEA),
+			emergency("white, blue or grey gums", SignKind.PALE_GUMS), emergency("a seizure", SignKind.SEIZURE),
+			// Any size: 13 % of bloat cases were small breeds (O'Neill 2017, JSAP).
+			emergency("retching with nothing coming up", SignKind.UNPRODUCTIVE_RETCHING),
+			emergency("a swollen belly", SignKind.ABDOMINAL_DISTENSION),
+			// Cool first, then travel: Hall 2021 (Sci Rep 11:6828).
+			emergency("overheating", SignKind.HEAT_ILLNESS), emergency("cannot pass urine", SignKind.UNABLE_TO_URINATE),
+			emergency("swallowed a medicine or poison", SignKind.TOXIN_INGESTION),
+			urgent("a wobble as if drunk", SignKind.ATAXIA), urgent("bleeding that will not stop", SignKind.BLEEDING),
+			urgent("screaming or crying that does not stop", SignKind.VOCALISING),
+			urgent("a leg that suddenly drags", SignKind.HIND_LIMB_DRAGGING),
+			new LevelRule("sudden dragging of a leg", Level.EMERGENCY,
+					(found) -> found.hasWithCue(SignKind.HIND_LIMB_DRAGGING, "sudden")),
+			new LevelRule("a sudden wobble", Level.EMERGENCY,
+					(found) -> found.hasWithCue(SignKind.ATAXIA, "sudden") && found.isClear(SignKind.ATAXIA)),
+			// Joint infection hides in arthritic joints, 63 % of 103 cases: Phillips 2022
+			// (Vet Rec).
+			new LevelRule("a joint hot, swollen and very lame", Level.EMERGENCY,
+					(found) -> found.has(SignKind.SWELLING) && found.hasSevere(SignKind.LAMENESS)),
+			new LevelRule("overheated: panting that does not settle, with a wobble, sickness or dullness",
+					Level.EMERGENCY,
+					(found) -> found.has(SignKind.PANTING) && found.hasCue("unceasing")
+							&& found.has(SignKind.ATAXIA, SignKind.VOMITING, SignKind.LETHARGY)),
+			// FDA letter of 2024 on anti-NGF antibodies.
+			new LevelRule("seizure or cannot rise after an anti-NGF injection", Level.EMERGENCY,
+					(found) -> found.gets("anti-ngf") && found.has(SignKind.SEIZURE, SignKind.RECUMBENCY)));
+
+	private static final List<LevelRule> SAME_DAY = List.of(
+			// FDA advice to owners on NSAIDs, in our own words.
+			new LevelRule("off colour while on an anti-inflammatory: give no more until the clinic has spoken",
+					Level.SAME_DAY,
+					(found) -> found.gets("nsaid")
+							&& found.has(SignKind.INAPPETENCE, SignKind.VOMITING, SignKind.DIARRHOEA, SignKind.MELAENA,
+									SignKind.LETHARGY, SignKind.POLYDIPSIA, SignKind.JAUNDICE)),
+			// UK VMD; FDA letter of 2024.
+			new LevelRule("wobble, leaking urine, thirst or vomiting after an anti-NGF injection", Level.SAME_DAY,
+					(found) -> found.gets("anti-ngf") && found.has(SignKind.ATAXIA, SignKind.INCONTINENCE,
+							SignKind.POLYDIPSIA, SignKind.VOMITING)),
+			sameDay("black stool", SignKind.MELAENA),
+			// Expert opinion.
+			new LevelRule("not eaten for a day", Level.SAME_DAY,
+					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")),
+			new LevelRule("suddenly and clearly lame", Level.SAME_DAY,
+					(found) -> found.hasWithCue(SignKind.LAMENESS, "sudden") && found.isClear(SignKind.LAMENESS)),
+			// Aortic clot: Goncalves 2008 (JSAP 49:178).
+			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
+					(found) -> found.hasWithCue(SignKind.ATAXIA, "passes")),
+			new LevelRule("neck or back pain", Level.SAME_DAY,
+					(found) -> found.observations()
+						.stream()
+						.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == SignKind.PAIN
+								&& seen.mention().entry().has("spine"))));
+
+	private static final List<LevelRule> WATCH = List.of(
+			new LevelRule("stiffness that does not ease within an hour", Level.WATCH,
+					(found) -> found.stiffMinutes() != null && found.stiffMinutes() > LONGEST_STIFFNESS_MINUTES),
+			new LevelRule("worse than usual", Level.WATCH, (found) -> found.overall() == Overall.WORSE),
+			new LevelRule("a sign was seen", Level.WATCH, Findings::hasAnySign));
+
+	private LevelRules() {
+	}
+
+	/**
+	 * All rules, the most serious first.
+	 * @return the rules
+	 */
+	public static List<LevelRule> all() {
+		return java.util.stream.Stream.of(EMERGENCIES, SAME_DAY, WATCH).flatMap(List::stream).toList();
+	}
+
+	/**
+	 * The rules that fit.
+	 * @param findings what was read
+	 * @return those that fit, the most serious first
+	 */
+	public static List<LevelRule> fitting(Findings findings) {
+		return java.util.stream.Stream.of(EMERGENCIES, SAME_DAY, WATCH)
+			.flatMap(List::stream)
+			.filter((rule) -> rule.fits().test(findings))
+			.sorted(Comparator.comparing(LevelRule::level).reversed())
+			.toList();
+	}
+
+	private static LevelRule emergency(String reason, SignKind kind) {
+		return new LevelRule(reason, Level.EMERGENCY, (found) -> found.has(kind));
+	}
+
+	private static LevelRule urgent(String reason, SignKind kind) {
+		return new LevelRule(reason, Level.EMERGENCY, (found) -> found.hasUrgent(kind));
+	}
+
+	private static LevelRule sameDay(String reason, SignKind kind) {
+		return new LevelRule(reason, Level.SAME_DAY, (found) -> found.has(kind));
+	}
+
+}

@@ -1,0 +1,144 @@
+package measuredwalk.reading.lexicon;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All phrases in one tree, followed word by word. Children are found in one
+ * open-addressed table of (node, symbol) pairs, so that a message is searched without
+ * allocation.
+ */
+final class PhraseTrie {
+
+	/** The symbol of {@link Phrase#GAP}. */
+	static final int GAP = 0;
+
+	/** The longest run of words that a gap skips. */
+	private static final int LONGEST_GAP = 3;
+
+	private static final int NONE = -1;
+
+	private long[] keys = new long[1 << 12];
+
+	private int[] children = new int[1 << 12];
+
+	private final List<int[]> endings = new ArrayList<>(List.of(new int[0]));
+
+	private int size;
+
+	/** Receives what a search finds. */
+	@FunctionalInterface
+	interface Found {
+
+		void phrase(int entry, int from, int to);
+
+	}
+
+	/**
+	 * Adds a phrase.
+	 * @param symbols its words
+	 * @param entry what it means
+	 */
+	void add(int[] symbols, int entry) {
+		int node = 0;
+		for (int symbol : symbols) {
+			node = childOrNew(node, symbol);
+		}
+		int[] before = this.endings.get(node);
+		int[] after = java.util.Arrays.copyOf(before, before.length + 1);
+		after[before.length] = entry;
+		this.endings.set(node, after);
+	}
+
+	/**
+	 * Finds every phrase that begins at a word.
+	 * @param symbols the symbols of every word of the message
+	 * @param start index of the word
+	 * @param limit index after the last word that a phrase may cover
+	 * @param found receives what is found
+	 */
+	void search(int[][] symbols, int start, int limit, Found found) {
+		follow(0, symbols, start, start, limit, found);
+	}
+
+	private void follow(int node, int[][] symbols, int start, int at, int limit, Found found) {
+		for (int entry : this.endings.get(node)) {
+			found.phrase(entry, start, at);
+		}
+		if (at >= limit) {
+			return;
+		}
+		step(node, symbols, start, at, limit, found);
+		int gap = (node == 0) ? NONE : child(node, GAP);
+		for (int skip = 0; gap != NONE && skip <= LONGEST_GAP && at + skip < limit; skip++) {
+			step(gap, symbols, start, at + skip, limit, found);
+		}
+	}
+
+	private void step(int node, int[][] symbols, int start, int at, int limit, Found found) {
+		for (int symbol : symbols[at]) {
+			int next = child(node, symbol);
+			if (next != NONE) {
+				follow(next, symbols, start, at + 1, limit, found);
+			}
+		}
+	}
+
+	private int child(int node, int symbol) {
+		long key = key(node, symbol);
+		int slot = slot(key);
+		while (this.keys[slot] != 0) {
+			if (this.keys[slot] == key) {
+				return this.children[slot];
+			}
+			slot = (slot + 1) & (this.keys.length - 1);
+		}
+		return NONE;
+	}
+
+	private int childOrNew(int node, int symbol) {
+		int known = child(node, symbol);
+		if (known != NONE) {
+			return known;
+		}
+		if (this.size * 2 >= this.keys.length) {
+			grow();
+		}
+		this.endings.add(new int[0]);
+		put(key(node, symbol), this.endings.size() - 1);
+		return this.endings.size() - 1;
+	}
+
+	private void grow() {
+		long[] oldKeys = this.keys;
+		int[] oldChildren = this.children;
+		this.keys = new long[oldKeys.length * 2];
+		this.children = new int[oldKeys.length * 2];
+		this.size = 0;
+		for (int slot = 0; slot < oldKeys.length; slot++) {
+			if (oldKeys[slot] != 0) {
+				put(oldKeys[slot], oldChildren[slot]);
+			}
+		}
+	}
+
+	private void put(long key, int child) {
+		int slot = slot(key);
+		while (this.keys[slot] != 0) {
+			slot = (slot + 1) & (this.keys.length - 1);
+		}
+		this.keys[slot] = key;
+		this.children[slot] = child;
+		this.size++;
+	}
+
+	private int slot(long key) {
+		long mixed = key * 0x9E3779B97F4A7C15L;
+		return (int) (mixed >>> 40) & (this.keys.length - 1);
+	}
+
+	private static long key(int node, int symbol) {
+		return ((long) (node + 1) << 32) | symbol;
+	}
+
+}

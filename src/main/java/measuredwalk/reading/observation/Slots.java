@@ -1,0 +1,178 @@
+package measuredwalk.reading.observation;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.words.Words;
+import measuredwalk.signs.Coded;
+import measuredwalk.signs.Limb;
+import measuredwalk.signs.Moment;
+import measuredwalk.signs.Severity;
+import measuredwalk.signs.Side;
+import measuredwalk.signs.Sign;
+import measuredwalk.signs.SignKind;
+
+/** Gives each sign what qualifies it: every qualifying phrase looks for its sign. */
+final class Slots {
+
+	private static final Set<SignKind> PLACED = EnumSet.of(SignKind.LAMENESS, SignKind.STIFFNESS,
+			SignKind.HIND_LIMB_DRAGGING, SignKind.TREMBLING, SignKind.PAIN, SignKind.JOINT_LICKING, SignKind.SWELLING,
+			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING);
+
+	private static final Set<String> ONLY_BEFORE = Set.of("very", "quite", "really", "so", "rather", "pretty", "slight",
+			"small", "little", "bad", "hard", "fairly", "noticeable", "heavy", "proper", "serious", "severe", "obvious",
+			"marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
+
+	private final Annotation annotation;
+
+	private final Words words;
+
+	Slots(Annotation annotation) {
+		this.annotation = annotation;
+		this.words = annotation.words();
+	}
+
+	List<Observation> filled(List<Observation> observations) {
+		List<Observation> filled = new ArrayList<>(observations);
+		if (filled.isEmpty()) {
+			return filled;
+		}
+		for (Mention mention : this.annotation.mentions()) {
+			switch (mention.category()) {
+				case SEVERITY -> grade(filled, mention);
+				case SIDE, LIMB -> place(filled, mention);
+				case MOMENT -> time(filled, mention);
+				default -> {
+				}
+			}
+		}
+		return filled;
+	}
+
+	private void grade(List<Observation> observations, Mention mention) {
+		int best = -1;
+		double nearest = 3.9;
+		for (int index = 0; index < observations.size(); index++) {
+			Observation observation = observations.get(index);
+			double distance = gradeDistance(observation.mention(), mention);
+			if (distance < nearest && observation.sign().present()) {
+				best = index;
+				nearest = distance;
+			}
+		}
+		if (best >= 0) {
+			Sign sign = observations.get(best).sign();
+			Severity told = Coded.of(Severity.class, mention.value());
+			boolean doubted = sign.severity() == Severity.MILD && observations.get(best).context().uncertain();
+			if (sign.severity() == null || doubted || isStronger(told, sign.severity())) {
+				observations.set(best,
+						observations.get(best)
+							.with(new Sign(sign.kind(), true, told, sign.side(), sign.limb(), sign.when(),
+									sign.onsetMinute())));
+			}
+		}
+	}
+
+	private static boolean isStronger(Severity told, Severity before) {
+		return told == Severity.SEVERE && before == Severity.MODERATE;
+	}
+
+	private double gradeDistance(Mention sign, Mention grade) {
+		if (this.annotation.clauses().of(sign.from()) != this.annotation.clauses().of(grade.from())) {
+			return isTrailing(sign, grade) ? 1 : 9;
+		}
+		if (grade.overlaps(sign)) {
+			return 0;
+		}
+		if (grade.to() <= sign.from()) {
+			return sign.from() - grade.to();
+		}
+		boolean onlyBefore = ONLY_BEFORE.contains(this.words.form(grade.from())) && grade.length() == 1;
+		return onlyBefore ? 9 : grade.from() - sign.to() + 0.5;
+	}
+
+	/** 'limping today, badly': a clause that is nothing but the grade. */
+	private boolean isTrailing(Mention sign, Mention grade) {
+		return grade.from() >= sign.to() && grade.from() - sign.to() <= 2 && this.words.isBreakBefore(grade.from())
+				&& this.words.isBreakBefore(grade.to());
+	}
+
+	private void place(List<Observation> observations, Mention mention) {
+		if (this.words.is(mention.from() - 1, "not")
+				|| (this.words.is(mention.from() - 1, "the") && this.words.is(mention.from() - 2, "not"))) {
+			return;
+		}
+		int best = nearest(observations, mention, true);
+		if (best >= 0) {
+			Observation observation = observations.get(best);
+			Sign sign = observation.sign();
+			Side side = sign.side();
+			Limb limb = sign.limb();
+			if (mention.category() == Category.SIDE && side == null && !mention.value().equals("both")) {
+				side = Coded.of(Side.class, mention.value());
+			}
+			if (mention.category() == Category.LIMB && limb == null) {
+				limb = Coded.of(Limb.class, mention.value());
+			}
+			observations.set(best, observation
+				.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
+		}
+	}
+
+	private void time(List<Observation> observations, Mention mention) {
+		if (mention.entry().has("weak") && !isClosing(mention)) {
+			return;
+		}
+		int best = nearest(observations, mention, false);
+		if (best >= 0) {
+			Observation observation = observations.get(best);
+			Sign sign = observation.sign();
+			if (sign.when() == null) {
+				observations.set(best, observation.with(new Sign(sign.kind(), sign.present(), sign.severity(),
+						sign.side(), sign.limb(), Coded.of(Moment.class, mention.value()), sign.onsetMinute())));
+			}
+		}
+	}
+
+	private boolean isClosing(Mention mention) {
+		return this.words.isBreakBefore(mention.to()) || this.words.is(mention.to(), "was")
+				|| this.words.is(mention.to(), "and");
+	}
+
+	private int nearest(List<Observation> observations, Mention mention, boolean place) {
+		int best = -1;
+		int nearest = Integer.MAX_VALUE;
+		for (int index = 0; index < observations.size(); index++) {
+			Sign sign = observations.get(index).sign();
+			if (place ? (sign.present() && PLACED.contains(sign.kind())) : sign.present()) {
+				int distance = distance(observations.get(index).mention(), mention);
+				if (distance < nearest) {
+					best = index;
+					nearest = distance;
+				}
+			}
+		}
+		return best;
+	}
+
+	/** Words between, where a clause end counts as ten and two of them are too far. */
+	private int distance(Mention sign, Mention mention) {
+		if (sign.overlaps(mention)) {
+			return 0;
+		}
+		int clauses = Math
+			.abs(this.annotation.clauses().of(sign.from()) - this.annotation.clauses().of(mention.from()));
+		if (clauses > 1) {
+			return Integer.MAX_VALUE;
+		}
+		int between = (mention.from() >= sign.to()) ? mention.from() - sign.to() : sign.from() - mention.to();
+		return between + clauses * 10;
+	}
+
+}

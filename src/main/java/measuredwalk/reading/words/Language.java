@@ -1,0 +1,88 @@
+package measuredwalk.reading.words;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import measuredwalk.reading.Token;
+import org.jspecify.annotations.Nullable;
+
+/** Tells English from other languages and from noise, by the share of known words. */
+public final class Language {
+
+	private static final String FILE = "/measuredwalk/reading/words/foreign.txt";
+
+	/** Rows of keys, which the word list knows as a name of the layout. */
+	private static final Set<String> NOISE = Set.of("qwerty", "asdf", "qwert", "asd", "zxcv", "zxc", "dfgh", "jkl",
+			"hjkl", "qwe", "sdf", "fgh", "ghj", "lkj", "poiu", "mnbv");
+
+	private final Set<String> foreign;
+
+	private final WordReader reader;
+
+	/**
+	 * A judge that knows the words that the reader knows.
+	 * @param reader the reader
+	 */
+	public Language(WordReader reader) {
+		this.reader = reader;
+		try (InputStream stream = Language.class.getResourceAsStream(FILE)) {
+			if (stream == null) {
+				throw new IllegalStateException("The file " + FILE + " is not in the jar. Build the jar again.");
+			}
+			this.foreign = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines()
+				.map(String::strip)
+				.filter((line) -> !line.isEmpty() && !line.startsWith("#"))
+				.collect(Collectors.toUnmodifiableSet());
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException("The file " + FILE + " cannot be read.", ex);
+		}
+	}
+
+	/**
+	 * Whether a message is English, as far as its words tell. A message without words is
+	 * not.
+	 * @param words its words
+	 * @param text what was typed
+	 * @param dogName the dog's name, or null
+	 * @return true when most of its words are known
+	 */
+	public boolean isEnglish(Words words, String text, @Nullable String dogName) {
+		double known = 0;
+		double strange = 0;
+		for (Token token : words.tokens()) {
+			if (token.kind() == Token.Kind.WORD && !isName(token, dogName)) {
+				double share = strangeness(token, text);
+				strange += share;
+				known += 1 - share;
+			}
+		}
+		return strange == 0 || known > strange * 1.2;
+	}
+
+	private static boolean isName(Token token, @Nullable String dogName) {
+		return dogName != null && token.word().startsWith(dogName.toLowerCase(java.util.Locale.ROOT));
+	}
+
+	private double strangeness(Token token, String text) {
+		String word = token.word();
+		if (NOISE.contains(word) || this.foreign.contains(word)) {
+			return 1;
+		}
+		int apostrophe = word.indexOf('\'');
+		String stem = (apostrophe > 1) ? word.substring(0, apostrophe) : word;
+		if (!this.reader.knows(stem) && !this.reader.knows(word)) {
+			return (Character.isUpperCase(text.charAt(token.start())) && token.start() > 0) ? 0.5 : 1;
+		}
+		boolean repaired = token.end() - token.start() != word.length()
+				|| !text.regionMatches(true, token.start(), word, 0, word.length());
+		return repaired ? 0.3 : 0;
+	}
+
+}

@@ -1,0 +1,95 @@
+package measuredwalk.reading.words;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+import measuredwalk.reading.Token;
+import measuredwalk.reading.Tokeniser;
+import measuredwalk.reading.lexicon.Lexicon;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the words of a text: cuts it, writes short forms out and repairs unknown words.
+ * Numbers and the dog's name stay as they are. Safe for use by many threads.
+ */
+public final class WordReader {
+
+	private final Lexicon lexicon;
+
+	private final WordList english = WordList.english();
+
+	private final ShortForms shortForms = ShortForms.standard();
+
+	private final Speller speller;
+
+	/**
+	 * A reader that repairs towards the lexicon's words.
+	 * @param lexicon the lexicon
+	 */
+	public WordReader(Lexicon lexicon) {
+		this.lexicon = lexicon;
+		Set<String> targets = new HashSet<>();
+		lexicon.forms().stream().filter(this.english::knows).forEach(targets::add);
+		targets.addAll(RepairTargets.standard());
+		this.speller = new Speller(targets);
+	}
+
+	/**
+	 * The words of a text.
+	 * @param text what was typed
+	 * @param dogName the dog's name, or null
+	 * @return its words
+	 */
+	public Words read(String text, @Nullable String dogName) {
+		String name = (dogName == null) ? null : dogName.toLowerCase(Locale.ROOT);
+		List<Token> typed = Tokeniser.tokens(text);
+		List<Token> repaired = new ArrayList<>(typed.size());
+		for (Token token : typed) {
+			repaired.add((token.kind() == Token.Kind.WORD) ? repaired(token, text, name) : token);
+		}
+		return new WordsBuilder(this.lexicon, name, repaired.size()).build(repaired);
+	}
+
+	/**
+	 * Whether a word is English, or one that the lexicon knows.
+	 * @param word lower case
+	 * @return true when it is
+	 */
+	public boolean knows(String word) {
+		return this.english.knows(word) || this.lexicon.symbolsOf(word).length > 0;
+	}
+
+	private Token repaired(Token token, String text, @Nullable String name) {
+		String word = token.word();
+		if (name != null && word.startsWith(name)) {
+			return token;
+		}
+		String writtenOut = this.shortForms.writtenOut(word);
+		if (!writtenOut.equals(word)) {
+			return token.withWord(writtenOut);
+		}
+		if (knows(word) || word.indexOf('\'') > 0 || looksLikeName(token, text)) {
+			return token;
+		}
+		String meant = this.speller.repaired(word);
+		return (meant == null) ? token : token.withWord(meant);
+	}
+
+	/** A capital inside a sentence: 'with Rex', which is nobody's slip. */
+	private static boolean looksLikeName(Token token, String text) {
+		int start = token.start();
+		if (!Character.isUpperCase(text.charAt(start))
+				|| token.end() - start > 1 && Character.isUpperCase(text.charAt(start + 1))) {
+			return false;
+		}
+		int before = start - 1;
+		while (before >= 0 && text.charAt(before) == ' ') {
+			before--;
+		}
+		return before >= 0 && Character.isLetter(text.charAt(before));
+	}
+
+}
