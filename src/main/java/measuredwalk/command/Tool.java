@@ -24,7 +24,7 @@ public interface Tool {
 	 * @return the tool, or empty when the words ask for the server
 	 */
 	static Optional<Tool> named(List<String> words) {
-		return Optional.empty();
+		return words.equals(List.of("read", "quantities")) ? Optional.of(new ReadQuantities()) : Optional.empty();
 	}
 
 }
