@@ -26,6 +26,7 @@ public interface Tool {
 	static Optional<Tool> named(List<String> words) {
 		return switch (String.join(" ", words)) {
 			case "read" -> Optional.of(new Read());
+			case "read quantities" -> Optional.of(new ReadQuantities());
 			case "read context" -> Optional.of(new ReadContext());
 			default -> Optional.empty();
 		};
