@@ -28,6 +28,7 @@ public interface Tool {
 			case "read" -> Optional.of(new Read());
 			case "read quantities" -> Optional.of(new ReadQuantities());
 			case "read context" -> Optional.of(new ReadContext());
+			case "replay" -> Optional.of(new Replay());
 			default -> Optional.empty();
 		};
 	}
