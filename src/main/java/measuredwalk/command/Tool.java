@@ -24,6 +24,9 @@ public interface Tool {
 	 * @return the tool, or empty when the words ask for the server
 	 */
 	static Optional<Tool> named(List<String> words) {
+		if (words.equals(List.of("replay"))) {
+			return Optional.of(new Replay());
+		}
 		return Optional.empty();
 	}
 

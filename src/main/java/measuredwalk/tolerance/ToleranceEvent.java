@@ -71,12 +71,32 @@ public sealed interface ToleranceEvent {
 	 * @param distanceMetres how far, in metres, or null
 	 * @param signs what was seen and denied; empty means that none was seen
 	 * @param late true when it was told more than 24 hours after
+	 * @param load what made its minutes count for more, {@link Load#USUAL} by default
 	 */
 	record WalkTaken(LocalDate date, @Nullable LocalTime time, double minutes, double minutesLow, double minutesHigh,
-			@Nullable Double distanceMetres, List<Sign> signs, boolean late) implements ToleranceEvent {
+			@Nullable Double distanceMetres, List<Sign> signs, boolean late, Load load) implements ToleranceEvent {
 
 		public WalkTaken {
 			signs = List.copyOf(signs);
+			if (!(minutes > 0 && minutes <= 1440)) {
+				throw new IllegalArgumentException("minutes must be above 0 and at most 1440, not " + minutes);
+			}
+		}
+
+		/**
+		 * A walk of the usual load.
+		 * @param date the day of the walk
+		 * @param time when it began, or null
+		 * @param minutes how long it was, in minutes, above 0
+		 * @param minutesLow the least it was
+		 * @param minutesHigh the most it was
+		 * @param distanceMetres how far, in metres, or null
+		 * @param signs what was seen and denied
+		 * @param late true when it was told more than 24 hours after
+		 */
+		public WalkTaken(LocalDate date, @Nullable LocalTime time, double minutes, double minutesLow,
+				double minutesHigh, @Nullable Double distanceMetres, List<Sign> signs, boolean late) {
+			this(date, time, minutes, minutesLow, minutesHigh, distanceMetres, signs, late, Load.USUAL);
 		}
 
 	}

@@ -3,8 +3,26 @@ package measuredwalk.tolerance;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Keeps a belief about a dog's tolerance and chooses today's walk from it. */
+/**
+ * Keeps a belief about a dog's tolerance and chooses today's walk from it. Safe for use
+ * by several threads.
+ */
 public final class ToleranceModel {
+
+	private final Parts parts;
+
+	/** The model with the standard settings. */
+	public ToleranceModel() {
+		this(ToleranceSettings.standard());
+	}
+
+	/**
+	 * The model with other constants.
+	 * @param settings the constants
+	 */
+	public ToleranceModel(ToleranceSettings settings) {
+		this.parts = Parts.of(settings);
+	}
 
 	/**
 	 * Today's suggestion. The same history always gives the same answer.
@@ -16,10 +34,23 @@ public final class ToleranceModel {
 	 * its days run back
 	 */
 	public Suggestion suggest(List<ToleranceEvent> history, LocalDate date) {
-		WalkPlan plan = ((ToleranceEvent.DogEnrolled) history.get(0)).plan();
-		return new Suggestion(date, plan.walksPerDay(), plan.planMinutes(), plan.planMinutes(), plan.planMinutes(),
-				0.15, plan.planMinutes(), plan.planMinutes(), plan.planMinutes(), Advice.USUAL,
-				List.of(Reason.STARTING_FROM_THE_PLAN));
+		return follow(history).suggest(date);
+	}
+
+	/**
+	 * Follows a dog from a history on.
+	 * @param history what is known so far, as for {@link #suggest}
+	 * @return the dog's course, to be told of more
+	 * @throws IllegalArgumentException when the history does not begin with the dog, or
+	 * its days run back
+	 */
+	public ToleranceCourse follow(List<ToleranceEvent> history) {
+		if (history.isEmpty() || !(history.get(0) instanceof ToleranceEvent.DogEnrolled enrolled)) {
+			throw new IllegalArgumentException("a history begins with the dog's enrolment");
+		}
+		ToleranceCourse course = new ToleranceCourse(this.parts, enrolled);
+		history.subList(1, history.size()).forEach(course::tell);
+		return course;
 	}
 
 }

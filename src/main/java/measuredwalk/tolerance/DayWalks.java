@@ -1,0 +1,86 @@
+package measuredwalk.tolerance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+import measuredwalk.tolerance.ToleranceEvent.WalkTaken;
+
+/**
+ * A day's walks in the order that they were taken, with the load that each began and
+ * ended with.
+ *
+ * @param evidence what each walk says, in order
+ * @param before the last walk of the day before
+ * @param last what is known of the last walk, for what it carries over
+ */
+record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
+
+	/** A day of which no walk was told. */
+	static final DayWalks NONE = new DayWalks(List.of(), Ended.NEVER, Ended.NEVER);
+
+	/**
+	 * The last walk so far.
+	 *
+	 * @param load load at its end, 0 when there was none
+	 * @param hour when it ended, in hours of its day
+	 */
+	record Ended(double load, double hour) {
+
+		static final Ended NEVER = new Ended(0, 0);
+
+		/** The same seen from the next day. */
+		Ended yesterday() {
+			return new Ended(this.load, this.hour - 24);
+		}
+
+	}
+
+	private static final double FIRST_HOUR = 8;
+
+	DayWalks {
+		evidence = List.copyOf(evidence);
+	}
+
+	static DayWalks of(List<WalkTaken> walks, Ended before, int walksPlanned, WalkSettings settings) {
+		WalkReading reading = new WalkReading(settings);
+		CarryOver carryOver = CarryOver.of(settings);
+		List<WalkEvidence> evidence = new ArrayList<>();
+		Ended last = before;
+		for (Started started : ordered(walks, walksPlanned, settings)) {
+			double carried = last.load() * carryOver.left(started.hour() - last.hour());
+			WalkEvidence said = reading.read(started.walk(), carried);
+			evidence.add(said);
+			last = new Ended(said.total(), started.hour() + started.walk().minutes() / 60);
+		}
+		return new DayWalks(evidence, before, last);
+	}
+
+	/**
+	 * The greatest load that the dog had at any time of the day, 0 when none is known.
+	 */
+	double load() {
+		return this.evidence.stream().mapToDouble(WalkEvidence::total).max().orElse(0);
+	}
+
+	/** Hours between the starts of two walks when no times are told. */
+	static double usualGap(int walksPlanned, WalkSettings settings) {
+		return settings.walkingDay() / Math.max(1, walksPlanned - 1);
+	}
+
+	private static List<Started> ordered(List<WalkTaken> walks, int walksPlanned, WalkSettings settings) {
+		List<Started> started = new ArrayList<>();
+		for (int i = 0; i < walks.size(); i++) {
+			WalkTaken walk = walks.get(i);
+			double hour = (walk.time() != null) ? walk.time().toSecondOfDay() / 3600.0
+					: FIRST_HOUR + i * usualGap(walksPlanned, settings);
+			started.add(new Started(hour, walk));
+		}
+		started.sort(Comparator.comparingDouble(Started::hour).thenComparing((one) -> one.walk().minutes()));
+		return started;
+	}
+
+	private record Started(double hour, WalkTaken walk) {
+	}
+
+}

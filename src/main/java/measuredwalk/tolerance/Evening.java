@@ -1,0 +1,24 @@
+package measuredwalk.tolerance;
+
+import java.util.List;
+
+import measuredwalk.tolerance.filter.PointMasses;
+
+/**
+ * All that goes over from one day to the next.
+ *
+ * @param belief the belief of that day's morning
+ * @param facts what was told of the day's walks
+ * @param walks the same in order and with carried loads
+ * @param usual the dog's usual mornings, that day's among them
+ * @param past the last days, that day the last
+ */
+record Evening(PointMasses belief, DayFacts facts, DayWalks walks, UsualMornings usual, List<PastDay> past) {
+
+	static Evening beforeEnrolment(Standing standing, Parts parts) {
+		DayFacts none = DayFacts.none(standing.enrolled().date().minusDays(1));
+		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE,
+				UsualMornings.assumed(parts.settings().mornings()), List.of());
+	}
+
+}

@@ -1,0 +1,49 @@
+package measuredwalk.tolerance;
+
+import measuredwalk.signs.Overall;
+import measuredwalk.tolerance.ToleranceEvent.MorningSeen;
+
+/**
+ * How bad a morning was.
+ *
+ * @param seen 0 nothing, 1 mild, 2 clear, 3 severe
+ * @param aboveUsual grades worse than the dog's own usual, at most 0 for a clear morning
+ */
+record MorningGrade(int seen, int aboveUsual) {
+
+	private static final double CLEARLY_STIFF_MINUTES = 30;
+
+	/** Stiffness that has not eased by then is a reason to call the clinic. */
+	private static final double SEVERELY_STIFF_MINUTES = 60;
+
+	static MorningGrade of(MorningSeen morning, int usual) {
+		int signs = Math.max(stiffness(morning),
+				morning.signs()
+					.stream()
+					.filter(SignMeaning::countsForTolerance)
+					.mapToInt(SignMeaning::grade)
+					.max()
+					.orElse(0));
+		if (morning.overall() == Overall.WORSE) {
+			return new MorningGrade(Math.max(1, signs), Math.max(1, signs - usual));
+		}
+		boolean saidUsual = morning.overall() != null;
+		return new MorningGrade(signs, signs - (saidUsual ? Math.max(1, usual) : usual));
+	}
+
+	private static int stiffness(MorningSeen morning) {
+		if (morning.stiffMinutes() == null || morning.stiffMinutes() < CLEARLY_STIFF_MINUTES) {
+			return 0;
+		}
+		return (morning.stiffMinutes() < SEVERELY_STIFF_MINUTES) ? 2 : 3;
+	}
+
+	boolean isClear() {
+		return this.aboveUsual <= 0;
+	}
+
+	boolean isBad() {
+		return this.aboveUsual >= 2;
+	}
+
+}

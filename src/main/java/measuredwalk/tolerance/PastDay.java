@@ -1,0 +1,29 @@
+package measuredwalk.tolerance;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the clinical limits remember of a day.
+ *
+ * @param minutes the suggestion of that day, for each walk
+ * @param walks walks suggested
+ * @param morning how the morning was, or null when not told
+ * @param heard whether anything was told of the day
+ * @param walkedMinutes minutes told of, all walks together
+ * @param longestClean longest walk without a sign, 0 when none
+ * @param signs whether a sign was seen on a walk
+ * @param alarm the gravest call for the clinic that day
+ */
+record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolean heard, double walkedMinutes,
+		double longestClean, boolean signs, Alarm alarm) {
+
+	double suggestedTotal() {
+		return this.minutes * this.walks;
+	}
+
+	/** Minutes of the day: those told of, or those suggested when nothing was told. */
+	double total() {
+		return (this.walkedMinutes > 0) ? this.walkedMinutes : suggestedTotal();
+	}
+
+}

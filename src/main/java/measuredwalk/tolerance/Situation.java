@@ -1,0 +1,65 @@
+package measuredwalk.tolerance;
+
+import java.time.LocalDate;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that the clinical limits look at.
+ *
+ * @param date today
+ * @param standing what stands about the dog
+ * @param past the last days, the oldest first, today not among them
+ * @param morning this morning, or null when not told
+ * @param alarm the gravest call for the clinic in what was told since yesterday
+ * @param modelMinutes what the belief alone would choose
+ * @param medianMinutes median of today's tolerance
+ */
+record Situation(LocalDate date, Standing standing, List<PastDay> past, @Nullable MorningGrade morning, Alarm alarm,
+		double modelMinutes, double medianMinutes) {
+
+	WalkPlan plan() {
+		return this.standing.plan();
+	}
+
+	/**
+	 * A past day.
+	 * @param daysAgo 1 for yesterday
+	 * @return the day, or null before enrolment
+	 */
+	@Nullable PastDay day(int daysAgo) {
+		int index = this.past.size() - daysAgo;
+		return (index >= 0) ? this.past.get(index) : null;
+	}
+
+	/** The suggestion of a past day, the plan before enrolment. */
+	double suggested(int daysAgo) {
+		PastDay day = day(daysAgo);
+		return (day != null) ? day.minutes() : this.plan().planMinutes();
+	}
+
+	double bestSuggested(int fromDaysAgo, int toDaysAgo) {
+		double best = 0;
+		for (int ago = fromDaysAgo; ago <= toDaysAgo; ago++) {
+			best = Math.max(best, suggested(ago));
+		}
+		return best;
+	}
+
+	/** A morning, that of today for 0. */
+	@Nullable MorningGrade morning(int daysAgo) {
+		if (daysAgo == 0) {
+			return this.morning;
+		}
+		PastDay day = day(daysAgo);
+		return (day != null) ? day.morning() : null;
+	}
+
+	/** Whether anything was told since yesterday's suggestion. */
+	boolean heardSinceYesterday() {
+		PastDay yesterday = day(1);
+		return this.morning != null || yesterday == null || yesterday.walkedMinutes() > 0;
+	}
+
+}

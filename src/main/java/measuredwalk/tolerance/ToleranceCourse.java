@@ -1,0 +1,94 @@
+package measuredwalk.tolerance;
+
+import java.time.LocalDate;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One dog followed day by day: told events in order of their days, it answers for any day
+ * from the last one told. It keeps what {@link ToleranceModel} would replay, so that a
+ * long journal need not be replayed for every question. Not for use by several threads.
+ */
+public final class ToleranceCourse {
+
+	private final Parts parts;
+
+	private final Planner planner;
+
+	private Standing standing;
+
+	private Evening before;
+
+	private DayFacts today;
+
+	private @Nullable DayPlan plan;
+
+	ToleranceCourse(Parts parts, ToleranceEvent.DogEnrolled enrolled) {
+		this.parts = parts;
+		this.planner = new Planner(parts);
+		this.standing = Standing.of(enrolled);
+		this.before = Evening.beforeEnrolment(this.standing, parts);
+		this.today = DayFacts.none(enrolled.date());
+	}
+
+	/**
+	 * Takes in one more event.
+	 * @param event the event, not before the day of the last one
+	 * @throws IllegalArgumentException when its day is before the last one's, or the dog
+	 * is enrolled again
+	 */
+	public void tell(ToleranceEvent event) {
+		advance(event.date());
+		if (event instanceof ToleranceEvent.WalkTaken walk) {
+			this.today = this.today.withWalk(walk);
+			return;
+		}
+		this.plan = null;
+		if (event instanceof ToleranceEvent.MorningSeen morning) {
+			this.today = this.today.withMorning(morning);
+		}
+		else if (event instanceof ToleranceEvent.PlanChanged change) {
+			this.standing = this.standing.with(change);
+		}
+		else if (event instanceof ToleranceEvent.MedicationChanged change) {
+			this.standing = this.standing.with(change);
+		}
+		else {
+			throw new IllegalArgumentException("the dog was enrolled already");
+		}
+	}
+
+	/**
+	 * The suggestion for a day.
+	 * @param date the day, not before the last event's
+	 * @return the suggestion for what is left of the day
+	 * @throws IllegalArgumentException when the day is before the last event's
+	 */
+	public Suggestion suggest(LocalDate date) {
+		advance(date);
+		DayPlan planned = planned();
+		DayWalks walks = this.planner.walks(this.before, this.today, this.standing.plan());
+		return new Answering(this.parts).answer(planned, walks, this.today);
+	}
+
+	private DayPlan planned() {
+		DayPlan planned = this.plan;
+		if (planned == null) {
+			planned = this.planner.plan(this.before, this.today, this.standing);
+			this.plan = planned;
+		}
+		return planned;
+	}
+
+	private void advance(LocalDate date) {
+		if (date.isBefore(this.today.date())) {
+			throw new IllegalArgumentException("days must not run back: " + date + " comes after " + this.today.date());
+		}
+		while (this.today.date().isBefore(date)) {
+			this.before = this.planner.close(planned(), this.before, this.today);
+			this.today = DayFacts.none(this.today.date().plusDays(1));
+			this.plan = null;
+		}
+	}
+
+}
