@@ -61,7 +61,7 @@ class SuggestionWords {
 	}
 
 	private static boolean planOnly(Reason reason) {
-		return reason == Reason.STARTING_FROM_THE_PLAN;
+		return reason == Reason.ONLY_THE_PLAN_AFTER_SURGERY || reason == Reason.ONLY_THE_PLAN_WHILE_GROWING;
 	}
 
 	/** The most important reason. */

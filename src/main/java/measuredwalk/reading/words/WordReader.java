@@ -82,7 +82,7 @@ public final class WordReader {
 	private static boolean looksLikeName(Token token, String text) {
 		int start = token.start();
 		if (!Character.isUpperCase(text.charAt(start))
-				|| token.end() - start > 1 && Character.isUpperCase(text.charAt(start + 1))) {
+				|| (token.end() - start > 1 && Character.isUpperCase(text.charAt(start + 1)))) {
 			return false;
 		}
 		int before = start - 1;
