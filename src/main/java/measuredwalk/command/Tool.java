@@ -27,6 +27,7 @@ public interface Tool {
 		return switch (String.join(" ", words)) {
 			case "read" -> Optional.of(new Read());
 			case "read context" -> Optional.of(new ReadContext());
+			case "read quantities" -> Optional.of(new ReadQuantities());
 			default -> Optional.empty();
 		};
 	}

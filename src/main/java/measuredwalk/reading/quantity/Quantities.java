@@ -20,12 +20,24 @@ public final class Quantities {
 	 */
 	public static List<Quantity> in(List<Token> tokens, LocalDateTime now) {
 		List<Quantity> found = new ArrayList<>();
-		for (int at = 0; at < tokens.size(); at++) {
-			Token token = tokens.get(at);
-			if (token.kind() == Token.Kind.NUMBER && token.word().matches("[0-9.]+")) {
-				Span span = new Span(at, at, token.start(), token.end());
-				found.add(new BareNumber(span, Amount.of(Double.parseDouble(token.word())), 1));
-			}
+		for (Match match : new QuantityScan(tokens, now).matches()) {
+			found.add(match.quantity());
+		}
+		return found;
+	}
+
+	/**
+	 * Finds every quantity in every reading that its words allow: '20m' is twenty minutes
+	 * and twenty metres.
+	 * @param tokens the text's tokens
+	 * @param now the message's own time
+	 * @return what was found, in order, the likeliest reading of each first
+	 */
+	public static List<Quantity> readings(List<Token> tokens, LocalDateTime now) {
+		List<Quantity> found = new ArrayList<>();
+		for (Match match : new QuantityScan(tokens, now).matches()) {
+			found.add(match.quantity());
+			found.addAll(match.others());
 		}
 		return found;
 	}

@@ -1,0 +1,104 @@
+package measuredwalk.reading.quantity;
+
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+
+import measuredwalk.reading.Token;
+import org.jspecify.annotations.Nullable;
+
+/** Decides which words are a time of day, and which one of two times is meant. */
+final class ClockTimes {
+
+	private static final int MAX_HOUR_AFTER_AT = 12;
+
+	private final Terms terms;
+
+	private final LocalDateTime now;
+
+	ClockTimes(Terms terms, LocalDateTime now) {
+		this.terms = terms;
+		this.now = now;
+	}
+
+	/** A time that can be nothing else, or null. */
+	@Nullable Match clearAt(int start) {
+		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
+		ClockPhrase phrase = Clocks.at(this.terms, at, isLed(start) || isFalling(at));
+		return phrase != null && phrase.isClear() ? Match.of(time(phrase, start, at)) : null;
+	}
+
+	/** 'ten to three' is a time; 'five to ten' is likelier a range. */
+	private boolean isFalling(int at) {
+		double first = this.terms.term(at).value();
+		int to = this.terms.numeral(at) == Numeral.TENS && this.terms.numeral(at + 1) == Numeral.DIGIT ? at + 2
+				: at + 1;
+		return this.terms.kind(at) == Token.Kind.WORD && first > this.terms.term(to + 1).value();
+	}
+
+	/** A number that stands where a time is likely: 'at 7', 'left 7.10', or null. */
+	@Nullable Match likelyAt(int start) {
+		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
+		ClockPhrase phrase = Clocks.at(this.terms, at, false);
+		if (phrase == null || !isLed(start) || Units.at(this.terms, phrase.end()) != null) {
+			return null;
+		}
+		boolean fits = phrase.isBare() ? isBareHour(start, phrase) : true;
+		if (!fits) {
+			return null;
+		}
+		ClockTime time = time(phrase, start, at);
+		NumberPhrase number = Numbers.at(this.terms, at);
+		return number == null || number.isArticle() || number.end() > phrase.end() ? Match.of(time)
+				: Match.of(time, new BareNumber(this.terms.span(at, number.end()), Amount.of(number.value()), 1));
+	}
+
+	private boolean isBareHour(int start, ClockPhrase phrase) {
+		boolean hour = phrase.hour() >= 1 && phrase.hour() <= MAX_HOUR_AFTER_AT && phrase.minute() == 0;
+		int before = start - 1;
+		boolean at = this.terms.cue(before, Cue.AT) || this.terms.is(before, "left") || this.terms.is(before, "back")
+				|| this.terms.is(before, "by") && this.terms.cue(before - 1, Cue.RETURN);
+		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
+		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
+	}
+
+	private boolean isLed(int start) {
+		int before = start - 1;
+		while (this.terms.cue(before, Cue.APPROXIMATE)) {
+			before--;
+		}
+		return this.terms.cue(before, Cue.LEAD) || this.terms.is(before, "was") || this.terms.is(before, "it's");
+	}
+
+	ClockTime time(ClockPhrase phrase, int start, int at) {
+		boolean about = at > start || this.terms.cue(start - 1, Cue.APPROXIMATE);
+		int end = phrase.end();
+		Bounds.Found after = Bounds.after(this.terms, end);
+		if (after != null && after.bound() == Bound.ABOUT) {
+			about = true;
+			end = after.end();
+		}
+		return new ClockTime(this.terms.span(start, end), phrase.time(), meant(phrase), phrase.known(), phrase.isBare(),
+				about);
+	}
+
+	private LocalTime meant(ClockPhrase phrase) {
+		LocalTime said = phrase.time();
+		if (phrase.known()) {
+			return said;
+		}
+		LocalTime other = phrase.otherHalf().time();
+		return minutesSince(said) <= minutesSince(other) ? said : other;
+	}
+
+	private long minutesSince(LocalTime time) {
+		long minutes = time.until(this.now.toLocalTime(), ChronoUnit.MINUTES);
+		return minutes < 0 ? minutes + 1440 : minutes;
+	}
+
+	/** The same time in another half of the day than it was told in. */
+	ClockTime of(ClockPhrase phrase, Span span, boolean known) {
+		return new ClockTime(span, phrase.time(), known ? phrase.time() : meant(phrase), known, phrase.isBare(), false);
+	}
+
+}

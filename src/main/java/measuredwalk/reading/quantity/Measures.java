@@ -1,0 +1,95 @@
+package measuredwalk.reading.quantity;
+
+import org.jspecify.annotations.Nullable;
+
+/** Reads one number with its unit: '20 mins', 'half an hour', 'a good mile', '1h05'. */
+final class Measures {
+
+	private Measures() {
+	}
+
+	/**
+	 * The number at that place with the unit behind it, if any, or null without number.
+	 */
+	static @Nullable Measured at(Terms terms, int at) {
+		NumberPhrase number = terms.is(at, "the") ? theHour(terms, at) : numberAt(terms, at);
+		if (number == null) {
+			return null;
+		}
+		Measured measured = withUnit(terms, number);
+		return measured.hasUnit() || !number.isArticle() ? measured : null;
+	}
+
+	/** The unit before the number, as in '£48', or null. */
+	static @Nullable Measured moneyAt(Terms terms, int at) {
+		Unit unit = terms.unit(at);
+		if (unit == null || !unit.is(Dimension.MONEY) || !terms.isFigures(at + 1)) {
+			return null;
+		}
+		NumberPhrase number = Numbers.simpleAt(terms, at + 1);
+		return number == null ? null : new Measured(number.value(), number, named(terms, at), number.end(), Bound.NONE);
+	}
+
+	private static Unit named(Terms terms, int at) {
+		return new Unit(Dimension.MONEY, 1, terms.word(at), null);
+	}
+
+	private static @Nullable NumberPhrase numberAt(Terms terms, int at) {
+		NumberPhrase clockLike = ColonFigures.hoursAndMinutes(terms, at);
+		return clockLike == null ? Numbers.at(terms, at) : clockLike;
+	}
+
+	/** 'the hour', 'the whole mile', 'all day': one of it. */
+	private static @Nullable NumberPhrase theHour(Terms terms, int at) {
+		int unit = Numbers.fillersEnd(terms, at + 1);
+		boolean filler = unit > at + 1;
+		boolean hour = terms.is(unit, "hour") || filler && (terms.is(unit, "mile") || terms.is(unit, "day")
+				|| terms.is(unit, "minute") || terms.is(unit, "kilometre"));
+		return hour ? new NumberPhrase(1, at + 1, NumberPhrase.Style.ARTICLE, false) : null;
+	}
+
+	private static Measured withUnit(Terms terms, NumberPhrase number) {
+		Measured bare = new Measured(number.value(), number, null, number.end(), Bound.NONE);
+		Bounds.Found suffix = number.isArticle() ? null : Bounds.after(terms, number.end());
+		if (suffix != null) {
+			bare = bare.bounded(suffix.bound(), suffix.end());
+		}
+		UnitPhrase unit = unitAfter(terms, number, bare.end());
+		if (unit == null || isForbidden(terms, number, unit)) {
+			return bare;
+		}
+		double value = number.value() * unit.unit().size();
+		Measured measured = new Measured(value, number, unit.unit(), unit.end(), bare.bound());
+		return Compounds.extended(terms, measured);
+	}
+
+	private static @Nullable UnitPhrase unitAfter(Terms terms, NumberPhrase number, int end) {
+		int at = end;
+		if (number.style() == NumberPhrase.Style.FRACTION || number.approximate()) {
+			at = terms.is(at, "of") ? at + 1 : at;
+			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
+		}
+		UnitPhrase unit = Units.at(terms, at);
+		if (unit != null) {
+			return unit;
+		}
+		int behindFillers = Numbers.fillersEnd(terms, at);
+		return behindFillers == at ? null : Units.at(terms, behindFillers);
+	}
+
+	/**
+	 * 'a second' and 'a g' are seldom measures; a lone letter needs figures before it.
+	 */
+	private static boolean isForbidden(Terms terms, NumberPhrase number, UnitPhrase unit) {
+		int word = unit.end() - 1;
+		if (number.isArticle()) {
+			boolean second = terms.is(word, "second") && terms.kind(word + 1) == measuredwalk.reading.Token.Kind.WORD
+					&& !terms.is(word + 1, "or") && !terms.is(word + 1, "and");
+			return second || terms.word(word).length() <= 2 || unit.unit().is(Dimension.OTHER)
+					|| unit.unit().is(Dimension.TIMES);
+		}
+		return number.style() != NumberPhrase.Style.FIGURES && terms.word(word).length() == 1
+				&& number.style() != NumberPhrase.Style.FRACTION;
+	}
+
+}

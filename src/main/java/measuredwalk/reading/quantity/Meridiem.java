@@ -1,0 +1,52 @@
+package measuredwalk.reading.quantity;
+
+import org.jspecify.annotations.Nullable;
+
+/** Reads am and pm in all their spellings: 'pm', 'p.m.', 'p m', 'p', "o'clock". */
+final class Meridiem {
+
+	private Meridiem() {
+	}
+
+	/** The time with what is told behind it about the half of the day. */
+	static ClockPhrase extended(Terms terms, ClockPhrase time) {
+		ClockPhrase told = time;
+		int oclock = oclockEnd(terms, time.end());
+		if (oclock > time.end()) {
+			told = time.clear(oclock);
+		}
+		ClockPhrase half = withHalf(terms, told);
+		ClockPhrase named = half == null ? told : half;
+		DayParts.Found part = DayParts.adjunct(terms, named.end());
+		if (part == null || part.half() == HalfOfDay.NONE) {
+			return named;
+		}
+		return named.known() ? named.clear(part.next()) : named.in(part.half(), part.next());
+	}
+
+	private static @Nullable ClockPhrase withHalf(Terms terms, ClockPhrase time) {
+		int at = time.end();
+		if (terms.is(at, "am") || terms.is(at, "pm")) {
+			return time.in(terms.is(at, "am") ? HalfOfDay.AM : HalfOfDay.PM, at + 1);
+		}
+		boolean am = terms.is(at, "a");
+		if (!am && !terms.is(at, "p")) {
+			return null;
+		}
+		int letter = terms.is(at + 1, ".") ? at + 2 : at + 1;
+		if (terms.is(letter, "m")) {
+			return time.in(am ? HalfOfDay.AM : HalfOfDay.PM, terms.is(letter + 1, ".") ? letter + 2 : letter + 1);
+		}
+		boolean alone = terms.glued(at) && letter == at + 1 && !terms.glued(letter);
+		return alone ? time.in(am ? HalfOfDay.AM : HalfOfDay.PM, letter) : null;
+	}
+
+	private static int oclockEnd(Terms terms, int at) {
+		if (terms.is(at, "o'clock")) {
+			return at + 1;
+		}
+		int clock = terms.is(at + 1, "'") ? at + 2 : at + 1;
+		return terms.is(at, "o") && terms.is(clock, "clock") ? clock + 1 : at;
+	}
+
+}

@@ -1,0 +1,95 @@
+package measuredwalk.reading.quantity;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+
+import measuredwalk.reading.Token;
+import org.jspecify.annotations.Nullable;
+
+/** Goes through a text once and takes the longest likely quantity at each place. */
+final class QuantityScan {
+
+	private final Terms terms;
+
+	private final TimeRanges timeRanges;
+
+	private final ClockTimes clock;
+
+	private final BareNumbers bareNumbers;
+
+	QuantityScan(List<Token> tokens, LocalDateTime now) {
+		this.terms = new Terms(tokens);
+		this.clock = new ClockTimes(this.terms, now);
+		this.timeRanges = new TimeRanges(this.terms, this.clock);
+		this.bareNumbers = new BareNumbers(this.terms, this.clock);
+	}
+
+	List<Match> matches() {
+		List<Match> matches = new ArrayList<>();
+		int at = 0;
+		while (at < this.terms.size()) {
+			Match match = mayStart(at) ? at(at) : null;
+			if (match == null) {
+				at++;
+			}
+			else {
+				matches.add(match);
+				at = match.end();
+			}
+		}
+		return OutAndBack.joined(this.terms, this.clock,
+				Sums.sharingUnits(this.terms, BoundPairs.merged(this.terms, matches)));
+	}
+
+	/** Most words begin nothing: they are passed over at once. */
+	private boolean mayStart(int at) {
+		return this.terms.term(at) != Term.NONE || Starters.has(this.terms.word(at));
+	}
+
+	private @Nullable Match at(int at) {
+		Match date = Dates.at(this.terms, at);
+		if (date != null) {
+			return date;
+		}
+		Match range = this.timeRanges.at(at);
+		if (range != null) {
+			return range;
+		}
+		Match time = this.clock.clearAt(at);
+		return time == null ? amountAt(at) : time;
+	}
+
+	private @Nullable Match amountAt(int at) {
+		Match ordinal = Ordinals.at(this.terms, at);
+		Amounts.Found found = isInsideWord(at) ? null : Amounts.at(this.terms, at);
+		if (found != null && found.unit() != null && (ordinal == null || found.end() > ordinal.end())) {
+			return Kinds.match(this.terms, at, found);
+		}
+		Match time = this.clock.likelyAt(at);
+		if (time != null) {
+			return time;
+		}
+		if (ordinal != null && (found == null || found.first().number().style() != NumberPhrase.Style.FRACTION)) {
+			return ordinal;
+		}
+		return found == null ? otherAt(at) : this.bareNumbers.at(at, found);
+	}
+
+	/** Figures behind a hyphen that is joined to a word are a name: 'SCP-173'. */
+	private boolean isInsideWord(int at) {
+		return this.terms.is(at - 1, "-") && this.terms.glued(at - 1) && this.terms.glued(at)
+				&& this.terms.kind(at - 2) == Token.Kind.WORD && this.terms.term(at - 2) == Term.NONE;
+	}
+
+	private @Nullable Match otherAt(int at) {
+		if (this.terms.is(at, "twice") || this.terms.is(at, "thrice")) {
+			double times = this.terms.is(at, "twice") ? 2 : 3;
+			return Match.of(new Count(this.terms.span(at, at + 1), Amount.of(times)));
+		}
+		DayParts.Found part = DayParts.at(this.terms, at);
+		return part == null ? null
+				: Match.of(new DayPart(this.terms.span(at, part.next()), part.name(), part.start(), part.end()));
+	}
+
+}

@@ -1,0 +1,34 @@
+package measuredwalk.reading.quantity;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a word may mean in a quantity.
+ *
+ * @param numeral its part in a number
+ * @param value the value of that part, or the parts that a whole is cut into
+ * @param unit the unit that it names
+ * @param cues bits of its tasks
+ * @param month from 1 to 12 for a month, else 0
+ */
+record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int month) {
+
+	static final Term NONE = new Term(Numeral.NONE, 0, null, 0, 0);
+
+	boolean has(Cue cue) {
+		return (this.cues & cue.bit()) != 0;
+	}
+
+	Term withNumeral(Numeral newNumeral, double newValue) {
+		return new Term(newNumeral, newValue, this.unit, this.cues, this.month);
+	}
+
+	Term withUnit(Unit newUnit) {
+		return new Term(this.numeral, this.value, newUnit, this.cues, this.month);
+	}
+
+	Term withCue(Cue cue, int newMonth) {
+		return new Term(this.numeral, this.value, this.unit, this.cues | cue.bit(), Math.max(this.month, newMonth));
+	}
+
+}
