@@ -43,7 +43,7 @@ final class LexiconParser {
 			else if (text.startsWith("class ")) {
 				addClass(text);
 			}
-			else if (text.startsWith("near ") && section != null) {
+			else if (text.startsWith("near ") && text.contains(":") && section != null) {
 				addRule(text, section);
 			}
 			else if (!text.isEmpty()) {
