@@ -9,14 +9,14 @@ import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.OutboxEntry;
 
 /**
- * A line of the chat as the page shows it.
+ * A line of the chat as the page shows it; public for the page template only.
  *
  * @param fromPerson true when the person wrote it
  * @param text what it says
  * @param at when it was written
  * @param choices answers to offer
  */
-record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices) {
+public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices) {
 
 	static List<ChatLine> of(List<IncomingMessage> incoming, List<OutboxEntry> outgoing) {
 		Stream<ChatLine> from = incoming.stream()

@@ -3,8 +3,8 @@ package measuredwalk.browser;
 import java.util.Arrays;
 import java.util.Locale;
 
-/** The people of the invented household. */
-enum RehearsalPerson {
+/** The people of the invented household; public for the page template only. */
+public enum RehearsalPerson {
 
 	WREN("Wren"), ALDER("Alder");
 
@@ -14,12 +14,19 @@ enum RehearsalPerson {
 		this.shownName = shownName;
 	}
 
-	String shownName() {
+	/**
+	 * What the person is called.
+	 * @return the name
+	 */
+	public String shownName() {
 		return this.shownName;
 	}
 
-	/** The person's chat on the browser channel, and the name in the page's address. */
-	String address() {
+	/**
+	 * The person's chat on the browser channel, and the name in the page's address.
+	 * @return a lower-case word
+	 */
+	public String address() {
 		return name().toLowerCase(Locale.ROOT);
 	}
 

@@ -118,7 +118,7 @@ class CheckInTalk {
 	 */
 	private boolean addsToFinished(Turn turn, Written written, String conversation) {
 		if (written.aboutWalk()) {
-			return written.walks().stream().allMatch((walk) -> walk.version() > 1);
+			return !written.newWalk();
 		}
 		return this.checkIns.held(turn.dog().id(), conversation, turn.today());
 	}

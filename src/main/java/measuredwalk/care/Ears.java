@@ -10,7 +10,6 @@ import measuredwalk.reading.MessageReader;
 import measuredwalk.reading.OwnerMessage;
 import measuredwalk.reading.Question;
 import measuredwalk.reading.Reading;
-import measuredwalk.reading.WalkTold;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -22,10 +21,11 @@ class Ears {
 	private final MessageReader reader = MessageReader.standard();
 
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
-		Question question = (checkIn != null) ? checkIn.reads() : Question.ANY;
+		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
-		if (asks(checkIn, Slot.STIFF_MINUTES) && bareMinutes(reading) != null) {
-			return stiffFor(reading, bareMinutes(reading));
+		if (asks(checkIn, Slot.STIFF_MINUTES) && reading.stiffMinutes() == null) {
+			Double minutes = read(turn, "stiff for " + turn.text(), Question.MORNING).stiffMinutes();
+			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
 		return reading;
 	}
@@ -52,6 +52,14 @@ class Ears {
 		return this.reader.read(new OwnerMessage(text, Question.WALK, now, null, Set.of()));
 	}
 
+	/** 'How is it now?' after a walk is answered as 'how is it this morning?' is. */
+	private static Question question(@Nullable CheckIn checkIn) {
+		if (checkIn == null) {
+			return Question.ANY;
+		}
+		return asks(checkIn, Slot.OVERALL) ? Question.MORNING : checkIn.reads();
+	}
+
 	private Reading read(Turn turn, String text, Question question) {
 		return this.reader.read(
 				new OwnerMessage(text, question, turn.time(), turn.dog().name(), Set.copyOf(turn.dog().medications())));
@@ -61,12 +69,7 @@ class Ears {
 		return checkIn != null && checkIn.asked().equals(Set.of(slot));
 	}
 
-	private static @Nullable Double bareMinutes(Reading reading) {
-		List<WalkTold> walks = reading.walks();
-		return (walks.size() == 1 && reading.signs().isEmpty()) ? walks.get(0).minutes() : null;
-	}
-
-	private static Reading stiffFor(Reading reading, @Nullable Double minutes) {
+	private static Reading stiffFor(Reading reading, double minutes) {
 		return new Reading(List.of(), reading.signs(), minutes, reading.overall(), reading.level(),
 				reading.levelReasons(), true, List.of(), null, null, reading.answer(), false);
 	}

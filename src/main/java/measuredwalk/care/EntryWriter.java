@@ -38,16 +38,53 @@ class EntryWriter {
 	Written write(Turn turn, Reading reading, @Nullable CheckIn checkIn) {
 		Optional<WalkEntry> latest = latestToday(turn);
 		SignPlaces places = SignPlaces.of(reading, checkIn, latest.isPresent());
-		List<WalkEntry> walks = new ArrayList<>();
-		reading.walks().forEach((told) -> walks.add(walk(turn, told, checkIn, reading.unsure())));
-		if (places.anythingOfWalk()) {
-			Optional<WalkEntry> target = walks.isEmpty() ? entryOf(checkIn).or(() -> latestUnlessAsked(latest, checkIn))
-					: Optional.of(walks.remove(walks.size() - 1));
-			walks.add(add(turn, target, places, aboutDate(turn, checkIn)));
-		}
+		List<WalkEntry> walks = reading.walks().isEmpty() ? addToWalk(turn, places, checkIn, latest)
+				: newWalks(turn, reading, places, checkIn);
 		MorningEntry morning = (places.anythingOfMorning() || reading.stiffMinutes() != null)
 				? morning(turn, reading, places, morningDate(turn, checkIn)) : null;
-		return new Written(walks, morning);
+		return new Written(walks, morning, !reading.walks().isEmpty());
+	}
+
+	/** What was seen belongs to the last walk told of. */
+	private List<WalkEntry> newWalks(Turn turn, Reading reading, SignPlaces places, @Nullable CheckIn checkIn) {
+		List<WalkEntry> entries = new ArrayList<>();
+		for (WalkTold told : reading.walks()) {
+			boolean last = entries.size() == reading.walks().size() - 1;
+			WalkFacts facts = this.amounts.facts(turn, told).withUnsure(reading.unsure());
+			entries.add(write(turn, last ? with(facts, places) : facts, checkIn));
+		}
+		return entries;
+	}
+
+	/** The amount of a walk whose signs were told first goes to the same entry. */
+	private WalkEntry write(Turn turn, WalkFacts facts, @Nullable CheckIn checkIn) {
+		Optional<WalkEntry> waiting = entryOf(checkIn).filter((entry) -> entry.facts().minutes() == null);
+		if (waiting.isEmpty()) {
+			return this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said());
+		}
+		WalkFacts before = waiting.get().facts();
+		WalkFacts filled = facts.withSigns(SignsTold.together(before.signs(), facts.signs()))
+			.withOverall((facts.overall() != null) ? facts.overall() : before.overall());
+		return this.journal.replace(waiting.get().id(), filled, turn.said());
+	}
+
+	private List<WalkEntry> addToWalk(Turn turn, SignPlaces places, @Nullable CheckIn checkIn,
+			Optional<WalkEntry> latest) {
+		if (!places.anythingOfWalk()) {
+			return List.of();
+		}
+		Optional<WalkEntry> target = entryOf(checkIn).or(() -> latestUnlessAsked(latest, checkIn));
+		WalkFacts before = target.map(WalkEntry::facts)
+			.orElseGet(() -> new WalkFacts(aboutDate(turn, checkIn), null, null, null, null, null, false, null,
+					List.of(), List.of()));
+		WalkFacts facts = with(before, places);
+		return List.of(target.map((entry) -> this.journal.replace(entry.id(), facts, turn.said()))
+			.orElseGet(() -> this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said())));
+	}
+
+	private static WalkFacts with(WalkFacts before, SignPlaces places) {
+		return before.withSigns(SignsTold.together(before.signs(), places.walkSigns()))
+			.withOverall((places.walkOverall() != null) ? places.walkOverall() : before.overall());
 	}
 
 	/** A check-in about a walk never adds to another walk of the day. */
@@ -75,26 +112,6 @@ class EntryWriter {
 	private static LocalDate morningDate(Turn turn, @Nullable CheckIn checkIn) {
 		boolean asked = checkIn != null && checkIn.conversation().equals(CheckIns.NEXT_MORNING);
 		return asked ? checkIn.aboutDate() : turn.today();
-	}
-
-	private WalkEntry walk(Turn turn, WalkTold told, @Nullable CheckIn checkIn, List<String> unsure) {
-		WalkFacts facts = this.amounts.facts(turn, told).withUnsure(unsure);
-		Optional<WalkEntry> waiting = entryOf(checkIn).filter((entry) -> entry.facts().minutes() == null);
-		if (waiting.isPresent()) {
-			WalkFacts before = waiting.get().facts();
-			WalkFacts filled = facts.withSigns(before.signs()).withOverall(before.overall());
-			return this.journal.replace(waiting.get().id(), filled, turn.said());
-		}
-		return this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said());
-	}
-
-	private WalkEntry add(Turn turn, Optional<WalkEntry> target, SignPlaces places, LocalDate date) {
-		WalkFacts before = target.map(WalkEntry::facts)
-			.orElseGet(() -> new WalkFacts(date, null, null, null, null, null, false, null, List.of(), List.of()));
-		WalkFacts facts = before.withSigns(SignsTold.together(before.signs(), places.walkSigns()))
-			.withOverall((places.walkOverall() != null) ? places.walkOverall() : before.overall());
-		return target.map((entry) -> this.journal.replace(entry.id(), facts, turn.said()))
-			.orElseGet(() -> this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said()));
 	}
 
 	private MorningEntry morning(Turn turn, Reading reading, SignPlaces places, LocalDate date) {

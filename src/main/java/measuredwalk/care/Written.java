@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param walks walks that were written or changed, in the order told
  * @param morning the morning that was written or changed, or null
+ * @param newWalk true when a walk was told of, false when only more was told of one
  */
-record Written(List<WalkEntry> walks, @Nullable MorningEntry morning) {
+record Written(List<WalkEntry> walks, @Nullable MorningEntry morning, boolean newWalk) {
 
 	Written {
 		walks = List.copyOf(walks);

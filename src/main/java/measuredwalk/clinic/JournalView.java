@@ -2,7 +2,6 @@ package measuredwalk.clinic;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 
@@ -30,7 +29,7 @@ record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medica
 				mornings.stream().map(MorningView::of).toList(), medications);
 	}
 
-	record WalkView(UUID id, LocalDate date, @Nullable LocalTime start, @Nullable Double minutes,
+	record WalkView(UUID id, LocalDate date, @Nullable String start, @Nullable Double minutes,
 			@Nullable Double minutesLow, @Nullable Double minutesHigh, @Nullable Double distanceMetres,
 			boolean minutesEstimated, @Nullable Overall overall, List<SignView> signs, List<String> unsure,
 			String reportedBy, Instant reportedAt, List<String> said, int version, Standing standing,
@@ -38,11 +37,11 @@ record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medica
 
 		private static WalkView of(WalkEntry entry) {
 			WalkFacts facts = entry.facts();
-			return new WalkView(entry.id(), facts.date(), facts.start(), facts.minutes(), facts.minutesLow(),
-					facts.minutesHigh(), facts.distanceMetres(), facts.minutesEstimated(), facts.overall(),
-					SignView.of(facts.signs()), facts.unsure(), entry.reportedBy().name(), entry.reportedAt(),
-					entry.said().stream().map(Said::text).toList(), entry.version(), entry.standing(), entry.endedBy(),
-					entry.endedAt());
+			return new WalkView(entry.id(), facts.date(), (facts.start() != null) ? facts.start().toString() : null,
+					facts.minutes(), facts.minutesLow(), facts.minutesHigh(), facts.distanceMetres(),
+					facts.minutesEstimated(), facts.overall(), SignView.of(facts.signs()), facts.unsure(),
+					entry.reportedBy().name(), entry.reportedAt(), entry.said().stream().map(Said::text).toList(),
+					entry.version(), entry.standing(), entry.endedBy(), entry.endedAt());
 		}
 	}
 

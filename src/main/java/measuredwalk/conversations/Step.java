@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A step of a conversation: one question.
  *
  * @param id the step's name, unique in its conversation
- * @param settles what an answer may settle; the step is skipped when all of it is settled
+ * @param settles what an answer may settle; any one of these answers the question
  * @param onlyIf what must hold for it to be asked, or null
  * @param ask the question
  * @param askAgain the question in other words, after an answer that was not understood
@@ -24,7 +24,8 @@ record Step(String id, Set<Slot> settles, @Nullable Circumstance onlyIf, String 
 	}
 
 	boolean worthAsking(Set<Slot> settled, Set<Circumstance> circumstances) {
-		return !settled.containsAll(this.settles) && (this.onlyIf == null || circumstances.contains(this.onlyIf));
+		return this.settles.stream().noneMatch(settled::contains)
+				&& (this.onlyIf == null || circumstances.contains(this.onlyIf));
 	}
 
 }

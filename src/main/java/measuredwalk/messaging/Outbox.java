@@ -62,7 +62,7 @@ public class Outbox {
 
 	/** The oldest waiting message of each chat: a later one never overtakes it. */
 	List<OutboxEntry> due() {
-		return this.database.sql("select " + COLUMNS + """
+		return this.database.sql("select " + COLUMNS + " " + """
 				from outbox_message where state = 'waiting' and not_before <= ? and id in
 				(select min(id) from outbox_message where state = 'waiting' group by chat_id) order by id""")
 			.param(this.clock.instant().atOffset(ZoneOffset.UTC))
