@@ -64,7 +64,7 @@ final class BareNumbers {
 		boolean aged = this.terms.is(before, "aged") || this.terms.is(before, "age") || this.terms.is(before, "turned")
 				|| this.terms.is(before, "turns");
 		int verb = this.terms.is(before, "nearly") || this.terms.is(before, "only") ? before - 1 : before;
-		boolean is = this.terms.is(verb, "is") && this.terms.cue(verb - 1, Cue.PRONOUN) || this.terms.is(verb, "he's")
+		boolean is = (this.terms.is(verb, "is") && this.terms.cue(verb - 1, Cue.PRONOUN)) || this.terms.is(verb, "he's")
 				|| this.terms.is(verb, "she's");
 		return (aged || is) && found.amount().value() <= OLDEST && found.times() == 1 && found.amount().value() >= 1
 				&& !this.terms.is(found.end(), "minutes");
@@ -72,7 +72,7 @@ final class BareNumbers {
 
 	private boolean isCount(int start, Amounts.Found found) {
 		boolean before = this.terms.cue(start - 1, Cue.TIMES) && !this.terms.numeral(start - 2).isCardinal();
-		return before || this.terms.cue(found.end(), Cue.TIMES) && !this.terms.numeral(found.end() + 1).isCardinal();
+		return before || (this.terms.cue(found.end(), Cue.TIMES) && !this.terms.numeral(found.end() + 1).isCardinal());
 	}
 
 	/** 'one twenty two' is 122 or 1:22, 'eight forty' 8:40. */

@@ -114,7 +114,8 @@ final class Compounds {
 	private static boolean isOtherAmount(Terms terms, int end) {
 		int at = terms.is(end, "of") ? end + 1 : end;
 		at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
-		return at > end ? terms.unit(at) != null || at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of")
+		return at > end
+				? terms.unit(at) != null || (at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of"))
 				: terms.unit(at) != null;
 	}
 

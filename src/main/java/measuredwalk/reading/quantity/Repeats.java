@@ -16,7 +16,7 @@ final class Repeats {
 	/** The amount that the number is a count of, or null. */
 	static @Nullable Found before(Terms terms, Measured count) {
 		boolean small = !count.hasUnit() || isLump(terms, count)
-				|| count.unit() != null && count.unit().is(Dimension.TIMES);
+				|| (count.unit() != null && count.unit().is(Dimension.TIMES));
 		double number = count.number().value();
 		if (!small || !count.number().isWhole() || number < 2 || number > MOST) {
 			return null;
@@ -47,7 +47,7 @@ final class Repeats {
 	/** Index behind 'x', 'lots of' and the like, or -1. */
 	private static int amountStart(Terms terms, Measured count) {
 		int at = count.end();
-		if (terms.cue(at, Cue.TIMES) || terms.is(at, "times") && terms.numeral(at + 1) != Numeral.NONE) {
+		if (terms.cue(at, Cue.TIMES) || (terms.is(at, "times") && terms.numeral(at + 1) != Numeral.NONE)) {
 			return at + 1;
 		}
 		if (terms.is(at - 1, "times") && terms.numeral(at).isCardinal()) {

@@ -61,8 +61,8 @@ final class Units {
 			return false;
 		}
 		boolean afterFeet = terms.is(at - 2, "ft") || terms.is(at - 2, "feet") || terms.is(at - 2, "foot");
-		boolean atEnd = at + 1 == terms.size() || terms.is(at + 1, ".") && at + 2 == terms.size();
-		return afterFeet || terms.glued(at) || atEnd && terms.isFigures(at - 1);
+		boolean atEnd = at + 1 == terms.size() || (terms.is(at + 1, ".") && at + 2 == terms.size());
+		return afterFeet || terms.glued(at) || (atEnd && terms.isFigures(at - 1));
 	}
 
 	private static UnitPhrase temperature(Terms terms, int at, Unit degrees) {
@@ -95,7 +95,7 @@ final class Units {
 		boolean per = terms.is(at, "per") || terms.is(at, "a") || terms.is(at, "an") || terms.is(at, "/");
 		Unit unit = terms.unit(at + 1);
 		boolean fraction = terms.is(at + 1, "millisecond") || terms.is(at + 1, "ms");
-		return per && (fraction || unit != null && unit.is(Dimension.TIME)) ? at + 2 : at;
+		return per && (fraction || (unit != null && unit.is(Dimension.TIME))) ? at + 2 : at;
 	}
 
 	private static @Nullable UnitPhrase time(Terms terms, int at, Unit unit) {
@@ -118,7 +118,7 @@ final class Units {
 			return null;
 		}
 		UnitPhrase asLength = length(terms, at, length);
-		return asLength.unit() == length ? new UnitPhrase(unit, at + 1) : asLength;
+		return asLength.unit().equals(length) ? new UnitPhrase(unit, at + 1) : asLength;
 	}
 
 	private static UnitPhrase age(Terms terms, int at, Unit unit) {
