@@ -27,7 +27,15 @@ final class ClockTimes {
 		ClockPhrase phrase = Clocks.at(this.terms, at, isLed(start) || isFalling(at));
 		boolean length = phrase != null && phrase.end() == at + 1
 				&& ColonFigures.hoursAndMinutes(this.terms, at) != null;
-		return phrase != null && phrase.isClear() && !length ? Match.of(time(phrase, start, at)) : null;
+		return phrase != null && phrase.isClear() && !length ? withNumber(phrase, start, at) : null;
+	}
+
+	/** '0730' may also be a number. */
+	private Match withNumber(ClockPhrase phrase, int start, int at) {
+		ClockTime time = time(phrase, start, at);
+		boolean figures = phrase.end() == at + 1 && Figures.isWholeFigures(this.terms.word(at));
+		return figures ? Match.of(time, new BareNumber(time.span(), Amount.of(Figures.value(this.terms.word(at))), 1))
+				: Match.of(time);
 	}
 
 	/** 'ten to three' is a time; 'five to ten' is likelier a range. */

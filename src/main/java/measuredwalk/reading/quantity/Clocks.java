@@ -23,7 +23,7 @@ final class Clocks {
 		if (relative != null) {
 			return Meridiem.extended(terms, relative);
 		}
-		DayParts.Found before = DayParts.adjunct(terms, at);
+		DayParts.Found before = DayParts.adjunct(terms, at, true);
 		if (before != null && before.half() != HalfOfDay.NONE) {
 			return behindPart(terms, before);
 		}

@@ -84,7 +84,7 @@ final class DayParts {
 	}
 
 	/** The part of the day told with a time: 'in the morning', 'tonight', or null. */
-	static @Nullable Found adjunct(Terms terms, int at) {
+	static @Nullable Found adjunct(Terms terms, int at, boolean behindClear) {
 		int name = at;
 		if (terms.is(name, "in") || terms.is(name, "at") || terms.is(name, "on") || terms.is(name, "during")) {
 			name++;
@@ -94,7 +94,8 @@ final class DayParts {
 			name++;
 		}
 		Found part = at(terms, name);
-		boolean plainNight = part != null && name == at && part.name().equals("night") && !terms.is(at, "tonight");
+		boolean plainNight = part != null && name == at && !behindClear && part.name().equals("night")
+				&& !terms.is(at, "tonight");
 		return plainNight ? null : part;
 	}
 

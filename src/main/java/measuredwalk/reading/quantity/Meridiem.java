@@ -17,7 +17,7 @@ final class Meridiem {
 		}
 		ClockPhrase half = withHalf(terms, told);
 		ClockPhrase named = half == null ? told : half;
-		DayParts.Found part = DayParts.adjunct(terms, named.end());
+		DayParts.Found part = DayParts.adjunct(terms, named.end(), named.isClear());
 		if (part == null || part.half() == HalfOfDay.NONE) {
 			return named;
 		}
