@@ -50,7 +50,9 @@ final class ClockTimes {
 	@Nullable Match likelyAt(int start) {
 		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
 		ClockPhrase phrase = Clocks.at(this.terms, at, false);
-		return isLed(start) ? likelyTime(start, at, phrase) : null;
+		boolean listed = phrase != null && !phrase.isBare() && this.terms.is(phrase.end(), "-")
+				&& !this.terms.glued(phrase.end() + 1);
+		return listed || isLed(start) ? likelyTime(start, at, phrase) : null;
 	}
 
 	private @Nullable Match likelyTime(int start, int at, @Nullable ClockPhrase phrase) {

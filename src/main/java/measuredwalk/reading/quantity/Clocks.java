@@ -65,7 +65,7 @@ final class Clocks {
 		if (terms.is(word, "past") || ((quarter || unit) && terms.is(word, "after"))) {
 			return hourBehind(terms, word + 1, minutes, false);
 		}
-		return isTo(terms, word, quarter || unit) && (quarter || unit || (minutesTo && minutes % 5 == 0))
+		return isTo(terms, word, quarter || unit) && (quarter || (minutesTo && (unit || minutes % 5 == 0)))
 				? hourBehind(terms, word + 1, -minutes, false) : null;
 	}
 

@@ -19,6 +19,13 @@ record Measured(double value, NumberPhrase number, @Nullable Unit unit, int end,
 				unit == null || unit.other() == null ? value : number.value() * unit.other().size());
 	}
 
+	/** Whether it has parts of several units, or a tail, such as '1 hour 15'. */
+	boolean isCompound() {
+		return this.unit != null && this.unit.is(Dimension.TIME)
+				&& Math.abs(this.value - this.number.value() * this.unit.size()) > 1e-6
+				&& this.number.style() == NumberPhrase.Style.FIGURES;
+	}
+
 	boolean hasUnit() {
 		return this.unit != null;
 	}

@@ -122,7 +122,7 @@ final class Units {
 			return new UnitPhrase(new Unit(Dimension.TIME, second.size() / 60, "second", INCH), at + 2);
 		}
 		boolean mark = !terms.is(at, "m");
-		if (mark && !(terms.glued(at) && terms.isFigures(at - 1))) {
+		if (mark && (terms.is(at + 1, "s") || !terms.glued(at) || !terms.isFigures(at - 1))) {
 			return null;
 		}
 		UnitPhrase asLength = length(terms, at, length);
