@@ -12,6 +12,8 @@ final class ClockTimes {
 
 	private static final int MAX_HOUR_AFTER_AT = 12;
 
+	private static final int MOST_WORDS_BEFORE = 4;
+
 	private final Terms terms;
 
 	private final LocalDateTime now;
@@ -84,7 +86,7 @@ final class ClockTimes {
 
 	private boolean isLed(int start) {
 		int before = start - 1;
-		while (this.terms.cue(before, Cue.APPROXIMATE)) {
+		while (before > start - MOST_WORDS_BEFORE && this.terms.cue(before, Cue.APPROXIMATE)) {
 			before--;
 		}
 		return this.terms.cue(before, Cue.LEAD) || this.terms.cue(before, Cue.LEAVE)

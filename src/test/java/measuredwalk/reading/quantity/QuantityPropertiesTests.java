@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 
 import measuredwalk.reading.Tokeniser;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -68,6 +69,11 @@ class QuantityPropertiesTests {
 	@Property(seed = "6", tries = 2000)
 	void noTextIsTooStrange(@ForAll @StringLength(max = 200) String text) {
 		assertThat(Quantities.readings(Tokeniser.tokens(text), NOW)).isNotNull();
+	}
+
+	@Example
+	void aTextOfTwentyThousandFiguresIsNoAmount() {
+		assertThat(Quantities.in(Tokeniser.tokens("1".repeat(20_000)), NOW)).isEmpty();
 	}
 
 	@Property(seed = "7", tries = 3000)
