@@ -10,8 +10,8 @@ final class Figures {
 	private static final double[] SIGN_VALUES = { 1 / 4.0, 1 / 2.0, 3 / 4.0, 1 / 3.0, 2 / 3.0, 1 / 5.0, 2 / 5.0,
 			3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0 };
 
-	/** Longer ones are account or telephone numbers, and would not fit a double. */
-	private static final int MOST_FIGURES = 15;
+	/** Longer ones are no amounts, and in the end would not fit a double. */
+	private static final int MOST_FIGURES = 24;
 
 	private Figures() {
 	}
