@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.SpringBootExceptionReporter;
 import org.springframework.boot.context.properties.bind.BindException;
+import org.springframework.boot.context.properties.source.InvalidConfigurationPropertyValueException;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.Environment;
@@ -54,6 +55,7 @@ class StartProblems implements SpringBootExceptionReporter {
 		Map<Class<? extends Throwable>, BiFunction<StartProblems, Throwable, String>> kinds = new LinkedHashMap<>();
 		kinds.put(PortInUseException.class, StartProblems::port);
 		kinds.put(BindException.class, StartProblems::setting);
+		kinds.put(InvalidConfigurationPropertyValueException.class, StartProblems::value);
 		kinds.put(SQLException.class, StartProblems::database);
 		return kinds.entrySet()
 			.stream()
@@ -70,8 +72,17 @@ class StartProblems implements SpringBootExceptionReporter {
 	private String setting(Throwable cause) {
 		BindException problem = (BindException) cause;
 		Object value = (problem.getProperty() != null) ? problem.getProperty().getValue() : "";
-		return problem.getName() + " is '" + value + "', which cannot be used there; set it to a value of the right"
-				+ " kind or leave it out.";
+		return setting(problem.getName(), value);
+	}
+
+	private String value(Throwable cause) {
+		InvalidConfigurationPropertyValueException problem = (InvalidConfigurationPropertyValueException) cause;
+		return setting(problem.getName(), problem.getValue());
+	}
+
+	private static String setting(Object name, @Nullable Object value) {
+		return name + " is '" + value
+				+ "', which cannot be used there; set it to a value of the right kind or leave it out.";
 	}
 
 	private String database(Throwable cause) {
