@@ -72,15 +72,15 @@ class StartProblems implements SpringBootExceptionReporter {
 	private String setting(Throwable cause) {
 		BindException problem = (BindException) cause;
 		Object value = (problem.getProperty() != null) ? problem.getProperty().getValue() : "";
-		return setting(problem.getName(), value);
+		return wrongValue(problem.getName(), value);
 	}
 
 	private String value(Throwable cause) {
 		InvalidConfigurationPropertyValueException problem = (InvalidConfigurationPropertyValueException) cause;
-		return setting(problem.getName(), problem.getValue());
+		return wrongValue(problem.getName(), problem.getValue());
 	}
 
-	private static String setting(Object name, @Nullable Object value) {
+	private static String wrongValue(Object name, @Nullable Object value) {
 		return name + " is '" + value
 				+ "', which cannot be used there; set it to a value of the right kind or leave it out.";
 	}
