@@ -56,7 +56,8 @@ final class Amounts {
 			bound = after.bound();
 			end = after.end();
 		}
-		bound = bound == Bound.NONE ? found.first().bound() : bound;
+		boolean open = bound == Bound.NONE || bound == Bound.ABOUT || bound == Bound.EXACT;
+		bound = open && found.first().bound() != Bound.NONE ? found.first().bound() : bound;
 		Amount amount = bound.applied(about ? found.amount().roughly() : found.amount());
 		Amount other = found.other() == null ? null : bound.applied(found.other());
 		return new Found(found.first(), amount, found.unit(), other, found.times(), end);

@@ -36,7 +36,7 @@ final class BareNumbers {
 		if (pair != null) {
 			return pair;
 		}
-		return new Match(new BareNumber(span, found.amount(), found.times()), others(start, span), found.end());
+		return new Match(new BareNumber(span, found.amount(), found.times()), others(start, span), null, found.end());
 	}
 
 	/** Other readings of a plain number: a time, and with k kilometres. */
@@ -87,7 +87,7 @@ final class BareNumbers {
 		}
 		Span span = this.terms.span(start, end);
 		double value = found.amount().value() * 100 + ClockMinutes.value(this.terms, second);
-		return new Match(new BareNumber(span, Amount.of(value), 1), others(start, span), end);
+		return new Match(new BareNumber(span, Amount.of(value), 1), others(start, span), null, end);
 	}
 
 }

@@ -43,15 +43,24 @@ final class Bounds {
 
 	/** The phrase that begins there and stands behind an amount, or null. */
 	static @Nullable Found after(Terms terms, int at) {
-		if (terms.word(at).endsWith("ish") && terms.word(at).length() == 3) {
-			return new Found(Bound.ABOUT, at + 1);
+		int ish = terms.is(at, "'") && terms.glued(at + 1) ? at + 1 : at;
+		if (terms.is(ish, "ish")) {
+			return new Found(Bound.ABOUT, ish + 1);
 		}
-		return longest(AFTER.get(terms.word(at)), terms, at);
+		Found found = longest(AFTER.get(terms.word(at)), terms, at);
+		return found == null || beginsAnother(terms, found.end()) ? null : found;
 	}
 
 	/** The words that a phrase before an amount may begin with. */
 	static java.util.Set<String> firstWords() {
 		return BEFORE.keySet();
+	}
+
+	/** In '30 and less than 40' the 'and less' is of the second amount. */
+	private static boolean beginsAnother(Terms terms, int end) {
+		Numeral next = terms.numeral(end);
+		return next.isCardinal() || next == Numeral.PART || terms.is(end, "than") || terms.is(end, "or")
+				|| next == Numeral.ARTICLE && terms.numeral(end + 1) != Numeral.NONE;
 	}
 
 	private static @Nullable Found longest(@Nullable List<Phrase> phrases, Terms terms, int at) {

@@ -66,7 +66,7 @@ final class Clocks {
 			return hourBehind(terms, word + 1, minutes, false);
 		}
 		return isTo(terms, word, quarter || unit) && (quarter || unit || minutesTo && minutes % 5 == 0)
-				? hourBehind(terms, word + 1, minutes - 60, false) : null;
+				? hourBehind(terms, word + 1, -minutes, false) : null;
 	}
 
 	private static boolean isTo(Terms terms, int at, boolean sure) {

@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Compounds {
 
+	/** On British signs m is a mile when yards or feet follow it. */
+	private static final Unit MILE = new Unit(Dimension.LENGTH, 1609.344, "mile", null);
+
 	private Compounds() {
 	}
 
@@ -52,6 +55,10 @@ final class Compounds {
 		}
 		Unit part = phrase.unit();
 		Unit whole = unitOf(measured);
+		if (whole.name().equals("minute") && whole.other() != null && isImperial(part)) {
+			Measured miles = measured.in(MILE);
+			return combined(miles, number, part, phrase.end(), miles.value());
+		}
 		if (whole.dimension() != part.dimension() && whole.other() != null && whole.other().is(part.dimension())) {
 			return combined(measured.otherMeaning(), number, part, phrase.end(), measured.otherMeaning().value());
 		}
@@ -60,6 +67,10 @@ final class Compounds {
 		}
 		boolean fits = whole.dimension() == part.dimension() && part.size() < smallest && hasParts(whole);
 		return fits ? combined(measured, number, part, phrase.end(), measured.value()) : null;
+	}
+
+	private static boolean isImperial(Unit part) {
+		return part.name().equals("yard") || part.name().equals("foot");
 	}
 
 	private static Measured combined(Measured measured, NumberPhrase number, Unit part, int end, double value) {

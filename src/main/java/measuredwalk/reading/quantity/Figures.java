@@ -41,6 +41,11 @@ final class Figures {
 		if (!isSlashPair(terms, at)) {
 			return null;
 		}
+		Unit unit = terms.unit(at + 3);
+		boolean minutes = unit != null && unit.name().equals("minute") && value(terms.word(at + 2)) > 4;
+		if (minutes) {
+			return null;
+		}
 		double ratio = value(terms.word(at)) / value(terms.word(at + 2));
 		return ratio < 1 ? new NumberPhrase(ratio, at + 3, NumberPhrase.Style.FRACTION, false) : null;
 	}

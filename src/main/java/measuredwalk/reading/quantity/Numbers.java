@@ -86,6 +86,12 @@ final class Numbers {
 
 	private static NumberPhrase vague(Terms terms, int at) {
 		boolean few = terms.is(at, "few");
+		int next = skipOf(terms, at + 1);
+		Term large = terms.term(next);
+		if (large.numeral() == Numeral.HUNDRED || large.numeral() == Numeral.SCALE) {
+			double factor = large.numeral() == Numeral.HUNDRED ? 100 : large.value();
+			return new NumberPhrase(terms.term(at).value() * factor, next + 1, NumberPhrase.Style.VAGUE, true);
+		}
 		return new NumberPhrase(terms.term(at).value(), skipOf(terms, at + 1), NumberPhrase.Style.VAGUE, few);
 	}
 

@@ -29,7 +29,8 @@ final class QuantityScan {
 		List<Match> matches = new ArrayList<>();
 		int at = 0;
 		while (at < this.terms.size()) {
-			Match match = mayStart(at) ? at(at) : null;
+			boolean rate = isRate(at, matches);
+			Match match = mayStart(at) && !rate ? at(at) : null;
 			if (match == null) {
 				at++;
 			}
@@ -40,6 +41,14 @@ final class QuantityScan {
 		}
 		return OutAndBack.joined(this.terms, this.clock,
 				Sums.sharingUnits(this.terms, BoundPairs.merged(this.terms, matches)));
+	}
+
+	/** The 'a day' of '40 mg a day', 'twice a week'. */
+	private boolean isRate(int at, List<Match> matches) {
+		boolean behind = !matches.isEmpty() && matches.get(matches.size() - 1).end() == at || this.terms.is(at - 1, "once")
+				|| this.terms.cue(at - 1, Cue.TIMES);
+		Unit unit = this.terms.numeral(at) == Numeral.ARTICLE && behind ? this.terms.unit(at + 1) : null;
+		return unit != null && unit.is(Dimension.TIME) && unit.size() >= 86_400;
 	}
 
 	/** Most words begin nothing: they are passed over at once. */
@@ -63,6 +72,10 @@ final class QuantityScan {
 	private @Nullable Match amountAt(int at) {
 		Match ordinal = Ordinals.at(this.terms, at);
 		Amounts.Found found = isInsideWord(at) ? null : Amounts.at(this.terms, at);
+		Match hours = this.clock.hourSignAt(at);
+		if (hours != null) {
+			return hours;
+		}
 		if (found != null && found.unit() != null && (ordinal == null || found.end() > ordinal.end())) {
 			return Kinds.match(this.terms, at, found);
 		}
@@ -86,6 +99,10 @@ final class QuantityScan {
 		if (this.terms.is(at, "twice") || this.terms.is(at, "thrice")) {
 			double times = this.terms.is(at, "twice") ? 2 : 3;
 			return Match.of(new Count(this.terms.span(at, at + 1), Amount.of(times)));
+		}
+		Match whole = WholeDays.at(this.terms, at);
+		if (whole != null) {
+			return whole;
 		}
 		DayParts.Found part = DayParts.at(this.terms, at);
 		return part == null ? null

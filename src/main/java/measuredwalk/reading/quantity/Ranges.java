@@ -66,6 +66,11 @@ final class Ranges {
 		if (high == null || low.hasUnit() && high.hasUnit() && !low.isLike(high)) {
 			return null;
 		}
+		Term last = terms.term(high.number().end() - 1);
+		boolean hundreds = last.numeral() == Numeral.HUNDRED && !low.hasUnit() && low.value() < 10 && high.number().value() > 99;
+		if (hundreds) {
+			return found(new Measured(low.value() * 100, low.number().times(100, low.end()), null, low.end(), low.bound()), high);
+		}
 		boolean rising = low.hasUnit() || high.hasUnit() || high.value() > low.value();
 		return rising ? found(low, high) : null;
 	}

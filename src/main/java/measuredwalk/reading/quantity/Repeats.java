@@ -15,19 +15,29 @@ final class Repeats {
 
 	/** The amount that the number is a count of, or null. */
 	static @Nullable Found before(Terms terms, Measured count) {
-		boolean small = !count.hasUnit() || isLump(terms, count);
+		boolean small = !count.hasUnit() || isLump(terms, count)
+				|| count.unit() != null && count.unit().is(Dimension.TIMES);
 		double number = count.number().value();
 		if (!small || !count.number().isWhole() || number < 2 || number > MOST) {
 			return null;
 		}
 		int at = amountStart(terms, count);
 		Measured each = at < 0 ? walksOf(terms, count) : Measures.at(terms, at);
-		if (each == null) {
+		if (each == null || isRate(each)) {
 			return null;
 		}
 		Found range = Ranges.open(terms, each);
 		Found found = range == null ? Amounts.single(each) : range;
 		return found.repeated((int) number, found.end());
+	}
+
+	private static boolean isOfWalk(Unit unit) {
+		return unit.is(Dimension.TIME) || unit.is(Dimension.LENGTH);
+	}
+
+	/** The 'a day' of '2 x a day' is no amount. */
+	private static boolean isRate(Measured each) {
+		return each.number().isArticle() && each.value() >= 86_400;
 	}
 
 	private static boolean isLump(Terms terms, Measured count) {
@@ -61,14 +71,13 @@ final class Repeats {
 		if (each == null || each.number().isArticle() || each.unit() == null) {
 			return null;
 		}
-		boolean measure = each.unit().is(Dimension.TIME) || each.unit().is(Dimension.LENGTH);
-		return measure && (count.value() <= 4 || terms.cue(each.end(), Cue.WALK)) ? each : null;
+		return isOfWalk(each.unit()) && (count.value() <= 4 || terms.cue(each.end(), Cue.WALK)) ? each : null;
 	}
 
 	/** The amount with the count behind it: '10 mins twice', '15 min x 2'. */
 	static Found after(Terms terms, Found found) {
 		int at = found.end();
-		if (found.times() > 1 || found.unit() == null) {
+		if (found.times() > 1 || found.unit() == null || !isOfWalk(found.unit())) {
 			return found;
 		}
 		if (terms.is(at, "twice")) {

@@ -37,11 +37,20 @@ final class TimeRanges {
 			return from && !first.isBare() ? lasting(start, at, first) : null;
 		}
 		join = this.terms.cue(join, Cue.APPROXIMATE) || this.terms.is(join, "at") ? join + 1 : join;
-		ClockPhrase last = Clocks.at(this.terms, join, true);
+		ClockPhrase told = Clocks.at(this.terms, join, true);
+		ClockPhrase last = told == null ? sameHour(first, join) : told;
 		if (last == null || Units.at(this.terms, last.end()) != null || !areTimes(first, last, from)) {
 			return null;
 		}
 		return Match.of(between(first, last, start, at, join));
+	}
+
+	/** The end of 'from 3 till half past'. */
+	private @Nullable ClockPhrase sameHour(ClockPhrase first, int at) {
+		boolean half = this.terms.is(at, "half");
+		boolean past = this.terms.is(at + 1, "past") && (half || this.terms.is(at, "quarter"));
+		return past ? new ClockPhrase(first.hour(), half ? 30 : 15, 0, first.known(), ClockPhrase.Strength.CLEAR, at + 2)
+				: null;
 	}
 
 	private int joinEnd(int end, boolean between) {

@@ -133,8 +133,9 @@ final class WordNumbers {
 
 	/** 'fifty - two', as some keyboards write it. */
 	private boolean isSpacedHyphen() {
-		return this.last == Numeral.TENS && this.terms.is(this.at, "-")
-				&& this.terms.numeral(this.at + 1) == Numeral.DIGIT;
+		Numeral next = this.terms.numeral(this.at + 1);
+		return this.terms.is(this.at, "-") && (this.last == Numeral.TENS && next == Numeral.DIGIT
+				|| this.last == Numeral.DIGIT && next == Numeral.PART);
 	}
 
 	private NumberPhrase whole() {
