@@ -30,7 +30,8 @@ final class FigureScan {
 	/** Whether a decimal begins there with its point: '.5'. */
 	static boolean isLeadingPoint(String text, int at) {
 		boolean point = text.charAt(at) == '.' && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
-		return point && (at == 0 || Characters.isBlank(text.charAt(at - 1)) || Characters.isLineEnd(text.charAt(at - 1)));
+		return point
+				&& (at == 0 || Characters.isBlank(text.charAt(at - 1)) || Characters.isLineEnd(text.charAt(at - 1)));
 	}
 
 	/** The last two of 192.168.1.2 are no decimal either. */

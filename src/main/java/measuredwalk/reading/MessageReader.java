@@ -68,7 +68,8 @@ public final class MessageReader {
 		List<Observation> observations = SignReader.read(annotation, contexts, this.screen.mentions(annotation));
 		Amounts amounts = AmountReader.read(annotation, message.question(), message.now(), observations);
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
-		Overall overall = OverallReader.read(annotation, contexts, observations);
+		Overall overall = OverallReader.read(annotation, contexts, observations,
+				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
 		return reading(message, annotation, observations, amounts, overall);
 	}
 
@@ -101,8 +102,8 @@ public final class MessageReader {
 		List<LevelRule> rules = LevelRules.fitting(findings);
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
 		List<String> reasons = rules.stream().map(LevelRule::reason).toList();
-		return new Reading(amounts.walks(), signs, amounts.stiffMinutes(), overall, level, reasons,
-				annotation.words().size() > 0, unsure(signs, observations), null, null, null, amounts.noWalk());
+		return new Reading(amounts.walks(), signs, amounts.stiffMinutes(), overall, level, reasons, true,
+				unsure(signs, observations), null, null, null, amounts.noWalk());
 	}
 
 	private static List<String> unsure(List<Sign> signs, List<Observation> observations) {

@@ -35,7 +35,7 @@ public final class AmountReader {
 		this.annotation = annotation;
 		this.question = question;
 		this.roles = new NumberRoles(annotation, question, observations);
-		this.walks = new WalkBuilder(annotation, this.roles);
+		this.walks = new WalkBuilder(annotation, this.roles, question);
 	}
 
 	/**
@@ -62,7 +62,7 @@ public final class AmountReader {
 		for (Placed each : placed) {
 			take(each, Corrections.isWrong(each, placed, this.annotation.words()) ? Role.WRONG : this.roles.of(each));
 		}
-		List<WalkTold> told = this.walks.walks(this.question, observations, this.onsets);
+		List<WalkTold> told = this.walks.walks(observations, this.onsets);
 		boolean noWalk = told.isEmpty() && this.question == Question.WALK
 				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
 		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes);

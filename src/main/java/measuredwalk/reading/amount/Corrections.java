@@ -30,7 +30,9 @@ final class Corrections {
 	}
 
 	private static boolean isDenied(Placed placed, Words words) {
-		return words.is(placed.from() - 1, "not") && !words.is(placed.from() - 2, "did");
+		return words.is(placed.from() - 1, "not")
+				|| (words.is(placed.from() - 2, "not") && words.is(placed.from() - 1, "the"))
+				|| (words.is(placed.from() - 1, "of") && words.is(placed.from() - 2, "instead"));
 	}
 
 	private static boolean isOld(Placed placed, Words words) {

@@ -62,9 +62,19 @@ final class CueScope {
 		return at;
 	}
 
-	boolean isHistorical(int from, int to) {
+	/** Whether it was yesterday: past for a limp, near enough for a collapse. */
+	boolean isRecent(int from) {
+		return isPast(from, true) && !isPast(from, false);
+	}
+
+	boolean isHistorical(int from) {
+		return isPast(from, true);
+	}
+
+	private boolean isPast(int from, boolean recentToo) {
 		for (Mention cue : this.history) {
-			if (this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
+			if ((recentToo || !cue.entry().is(Category.HISTORY, "recent"))
+					&& this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
 				return true;
 			}
 		}
@@ -74,10 +84,14 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
+		if (this.words.is(cue.from() - 1, "since") || this.words.is(cue.from() - 1, "after")) {
+			return true;
+		}
 		for (int at = first; at < last; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.category() == Category.NOW || this.words.is(at, "than")
-					|| this.words.is(at, "like") || this.words.is(at, "since")) {
+					|| this.words.is(at, "like") || this.words.is(at, "since") || this.words.is(at, "as")
+					|| this.words.is(at, "after") || this.words.is(at, "from")) {
 				return true;
 			}
 		}

@@ -25,6 +25,13 @@ final class NegationScope {
 	/** Words between a phrase and a denial after it at most. */
 	private static final int REACH_AFTER = 6;
 
+	/** 'none of those' reaches back over a whole list. */
+	private static final int REACH_ALL = 40;
+
+	private static final Set<String> NUMBERS = Set.of("one", "two", "three", "four", "five", "six", "seven", "eight",
+			"ten", "twelve", "fifteen", "twenty", "thirty", "forty", "half", "hour", "quarter", "few", "couple",
+			"minute", "minutes", "mins", "min");
+
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
 
 	private static final Set<String> VERBS = Set.of("was", "is", "has", "had", "did", "does", "were", "seemed",
@@ -41,10 +48,23 @@ final class NegationScope {
 
 	Polarity of(int from, int to) {
 		Polarity before = before(from);
+		if (before == Polarity.NEGATED && isUntil(to)) {
+			return Polarity.ASSERTED;
+		}
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
 		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+	}
+
+	/** 'did not limp until we got home' asserts it. */
+	private boolean isUntil(int to) {
+		for (int at = to; at <= to + 1; at++) {
+			if (this.words.is(at, "until") || this.words.is(at, "till")) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private Polarity before(int from) {
@@ -99,6 +119,16 @@ final class NegationScope {
 		return false;
 	}
 
+	/** 'gone in five minutes' is how long it took, and no denial. */
+	private boolean hasNumber(int from, int to) {
+		for (int at = from; at < Math.min(to, this.words.size()); at++) {
+			if (Character.isDigit(this.words.form(at).charAt(0)) || NUMBERS.contains(this.words.form(at))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	private boolean endsScope(int at) {
 		if (this.annotation.isTermination(at)) {
 			return true;
@@ -141,23 +171,54 @@ final class NegationScope {
 		for (int at = to; at < end; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
-				if (cover.category() == Category.NEGATION && isAnswer(cover)) {
+				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
 					return true;
 				}
 				if (cover.category() == Category.SIGN) {
 					return false;
 				}
 			}
-			if (this.annotation.isTermination(at) && !this.words.is(at, "as")) {
+			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
+				return false;
+			}
+			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
 				return false;
 			}
 		}
-		return false;
+		return isTakenBack(to);
 	}
 
-	private boolean isAnswer(Mention cue) {
+	/** 'but not any more': a denial right behind the joining word. */
+	private boolean isCueNext(int at) {
+		Mention cover = (at < this.words.size()) ? this.annotation.coverOf(at) : null;
+		return cover != null && cover.category() == Category.NEGATION && cover.value().equals("after");
+	}
+
+	private boolean isWholeSentence(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.from() == at && this.words.isSentenceBefore(cover.to());
+	}
+
+	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
+	private boolean isTakenBack(int to) {
+		int end = Math.min(this.words.size(), to + REACH_ALL);
+		for (int at = to; at < end; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
+				return true;
+			}
+		}
+		int next = to;
+		while (next < this.words.size() && !this.words.isSentenceBefore(next)) {
+			next++;
+		}
+		return next + 2 < this.words.size() && PRONOUNS.contains(this.words.form(next))
+				&& this.words.is(next + 2, "not") && this.words.isSentenceBefore(next + 3);
+	}
+
+	private boolean isAnswer(Mention cue, int to) {
 		if (cue.value().equals("after")) {
-			return true;
+			return !cue.entry().has("eased") || !hasNumber(to, cue.to() + REACH_AFTER);
 		}
 		return cue.length() == 1 && this.words.isBreakBefore(cue.from()) && this.words.isBreakBefore(cue.to())
 				&& !this.words.isSentenceBefore(cue.from());

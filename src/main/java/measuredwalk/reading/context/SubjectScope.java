@@ -16,6 +16,10 @@ final class SubjectScope {
 	private static final Set<String> MET = Set.of("with", "met", "saw", "past", "at", "to", "by", "from", "chased",
 			"see", "and", "barked", "after", "like");
 
+	/** 'my son says she fell': what is told is of the dog again. */
+	private static final Set<String> TOLD = Set.of("says", "said", "say", "thinks", "thought", "reckons", "reckoned",
+			"noticed", "told", "saw", "found", "sez", "spotted", "reported", "texted", "rang", "phoned");
+
 	private static final Set<String> DOG_PRONOUNS = Set.of("he", "she");
 
 	private final Annotation annotation;
@@ -36,7 +40,7 @@ final class SubjectScope {
 	boolean isOther(int from, int to) {
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
-			if (other.from() < to && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
+			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
 				return other.value().equals("human") ? isWriter(other, from) : reaches(other, from);
 			}
 		}
@@ -49,8 +53,8 @@ final class SubjectScope {
 			return false;
 		}
 		for (int at = writer.to(); at < from; at++) {
-			if (this.annotation.isTermination(at) || this.words.isBreakBefore(at) || isOfDog(at)
-					|| this.annotation.coverOf(at) == null && !isSmall(at)) {
+			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
+					|| isOfDog(at) || this.annotation.coverOf(at) == null && !isSmall(at)) {
 				return false;
 			}
 		}
@@ -78,7 +82,7 @@ final class SubjectScope {
 			if (cover != null && cover.category() == Category.SELF) {
 				return false;
 			}
-			turned |= this.words.is(at, "but") || this.words.is(at, "though");
+			turned |= this.words.is(at, "but") || this.words.is(at, "though") || TOLD.contains(this.words.form(at));
 			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {
 				return false;
 			}

@@ -72,8 +72,11 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 		return this.medications.contains(medicine);
 	}
 
-	boolean hasAnySign() {
-		return this.observations.stream().anyMatch((seen) -> seen.sign().present());
+	/** Panting and tiredness after a walk are effort, unless they are severe. */
+	boolean hasSignBeyondEffort() {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && (seen.sign().severity() == Severity.SEVERE
+					|| (seen.sign().kind() != SignKind.PANTING && seen.sign().kind() != SignKind.FATIGUE)));
 	}
 
 }

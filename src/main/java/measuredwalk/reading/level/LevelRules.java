@@ -23,7 +23,10 @@ public final class LevelRules {
 	private static final List<LevelRule> EMERGENCIES = List.of(
 			emergency("a leg is not used", SignKind.NON_WEIGHT_BEARING),
 			emergency("the dog cannot get up or walk", SignKind.RECUMBENCY),
-			emergency("legs gave way or do not work", SignKind.PARESIS),
+			new LevelRule("legs gave way or do not work", Level.EMERGENCY,
+					(found) -> found.hasUrgent(SignKind.PARESIS)
+							|| (found.has(SignKind.PARESIS) && !found.hasCue("passes"))),
+			urgent("a joint suddenly hot and swollen", SignKind.SWELLING),
 			emergency("a paw is turned under", SignKind.KNUCKLING), emergency("the dog collapsed", SignKind.COLLAPSE),
 			emergency("trouble breathing", SignKind.DYSPNOEA),
 			emergency("white, blue or grey gums", SignKind.PALE_GUMS), emergency("a seizure", SignKind.SEIZURE),
@@ -71,7 +74,7 @@ public final class LevelRules {
 					(found) -> found.hasWithCue(SignKind.LAMENESS, "sudden") && found.isClear(SignKind.LAMENESS)),
 			// Aortic clot: Goncalves 2008 (JSAP 49:178).
 			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
-					(found) -> found.hasWithCue(SignKind.ATAXIA, "passes")),
+					(found) -> found.has(SignKind.PARESIS) || found.hasWithCue(SignKind.ATAXIA, "passes")),
 			new LevelRule("neck or back pain", Level.SAME_DAY,
 					(found) -> found.observations()
 						.stream()
@@ -82,7 +85,7 @@ public final class LevelRules {
 			new LevelRule("stiffness that does not ease within an hour", Level.WATCH,
 					(found) -> found.stiffMinutes() != null && found.stiffMinutes() > LONGEST_STIFFNESS_MINUTES),
 			new LevelRule("worse than usual", Level.WATCH, (found) -> found.overall() == Overall.WORSE),
-			new LevelRule("a sign was seen", Level.WATCH, Findings::hasAnySign));
+			new LevelRule("a sign was seen", Level.WATCH, Findings::hasSignBeyondEffort));
 
 	private LevelRules() {
 	}

@@ -2,6 +2,7 @@ package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Context;
@@ -19,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the signs of a message, one for each place that tells of one. */
 public final class SignReader {
 
+	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
+			"since", "fine", "ok", "normally", "too", "though", "already");
+
 	private SignReader() {
 	}
 
@@ -31,15 +35,31 @@ public final class SignReader {
 	 */
 	public static List<Observation> read(Annotation annotation, ContextReader contexts, List<Mention> screened) {
 		List<Mention> mentions = new ArrayList<>(annotation.mentions(Category.SIGN));
-		mentions.addAll(screened);
+		for (Mention mention : screened) {
+			if (mentions.stream().noneMatch((other) -> isSame(other, mention))) {
+				mentions.add(mention);
+			}
+		}
 		List<Observation> observations = new ArrayList<>();
 		for (Mention mention : mentions) {
 			Context context = contexts.of(mention.from(), mention.to());
-			if (context.isOfThisDogNow()) {
+			boolean now = context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
+					&& !context.other() && !context.hypothetical());
+			if (now && isComplete(annotation, mention)) {
 				observations.add(observation(mention, context));
 			}
 		}
 		return new Slots(annotation).filled(observations);
+	}
+
+	private static boolean isSame(Mention one, Mention other) {
+		return one.value().equals(other.value()) && one.overlaps(other);
+	}
+
+	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
+	private static boolean isComplete(Annotation annotation, Mention mention) {
+		return !mention.entry().has("closing") || annotation.words().isBreakBefore(mention.to())
+				|| CLOSING.contains(annotation.words().form(mention.to()));
 	}
 
 	private static Observation observation(Mention mention, Context context) {

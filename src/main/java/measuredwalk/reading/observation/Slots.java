@@ -25,6 +25,22 @@ final class Slots {
 			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
 			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING);
 
+	/** There or not there; how much is not told by 'a bit' or 'so'. */
+	private static final Set<SignKind> UNGRADED = EnumSet.of(SignKind.COLLAPSE, SignKind.SEIZURE, SignKind.RECUMBENCY,
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.TOXIN_INGESTION, SignKind.INCONTINENCE,
+			SignKind.MELAENA, SignKind.UNABLE_TO_URINATE, SignKind.BUNNY_HOPPING);
+
+	private static final Set<String> MOVING = Set.of("come", "came", "comes", "coming", "go", "went", "goes", "going",
+			"walk", "walked", "walking", "head", "heading", "turn", "turned", "get", "got", "getting", "and", "way",
+			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "i'm", "am", "look", "right",
+			"then", "hurry", "bounce", "bounced");
+
+	private static final Set<String> SIDED = Set.of("left", "right", "near", "off", "his", "her", "both", "l", "r");
+
+	private static final Set<String> ONWARD = Set.of("to", "home", "from", "at", "up", "down", "again", "then",
+			"indoors", "inside", "garden", "door", "gate", "field", "lane", "seat", "of", "by", "in", "for", "yard",
+			"road", "step", "into", "over", "round", "with", "now");
+
 	private static final Set<String> ONLY_BEFORE = Set.of("very", "quite", "really", "so", "rather", "pretty", "slight",
 			"small", "little", "bad", "hard", "fairly", "noticeable", "heavy", "proper", "serious", "severe", "obvious",
 			"marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
@@ -61,7 +77,7 @@ final class Slots {
 		for (int index = 0; index < observations.size(); index++) {
 			Observation observation = observations.get(index);
 			double distance = gradeDistance(observation.mention(), mention);
-			if (distance < nearest && observation.sign().present()) {
+			if (distance < nearest && observation.sign().present() && !UNGRADED.contains(observation.sign().kind())) {
 				best = index;
 				nearest = distance;
 			}
@@ -108,7 +124,7 @@ final class Slots {
 				|| (this.words.is(mention.from() - 1, "the") && this.words.is(mention.from() - 2, "not"))) {
 			return;
 		}
-		int best = nearest(observations, mention, true);
+		int best = isWayBack(mention) ? -1 : nearest(observations, mention, true);
 		if (best >= 0) {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
@@ -123,6 +139,18 @@ final class Slots {
 			observations.set(best, observation
 				.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 		}
+	}
+
+	/** 'came back', 'the back of the car': no leg. */
+	private boolean isWayBack(Mention mention) {
+		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
+			return false;
+		}
+		boolean moving = mention.from() > 0 && MOVING.contains(this.words.form(mention.from() - 1));
+		boolean onward = mention.to() < this.words.size() && ONWARD.contains(this.words.form(mention.to()))
+				&& !this.words.isBreakBefore(mention.to());
+		boolean sided = mention.from() > 0 && SIDED.contains(this.words.form(mention.from() - 1));
+		return moving || (onward && !sided);
 	}
 
 	private void time(List<Observation> observations, Mention mention) {

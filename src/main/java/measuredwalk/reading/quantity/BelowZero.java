@@ -10,7 +10,9 @@ final class BelowZero {
 	private BelowZero() {
 	}
 
-	/** The unit of a number of degrees below zero that ends before that index, or null. */
+	/**
+	 * The unit of a number of degrees below zero that ends before that index, or null.
+	 */
 	static @Nullable UnitPhrase at(Terms terms, int at) {
 		UnitPhrase degrees = Units.at(terms, at);
 		boolean told = degrees != null && degrees.unit().is(Dimension.TEMPERATURE);

@@ -25,7 +25,8 @@ final class ClockTimes {
 	@Nullable Match clearAt(int start) {
 		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
 		ClockPhrase phrase = Clocks.at(this.terms, at, isLed(start) || isFalling(at));
-		boolean length = phrase != null && phrase.end() == at + 1 && ColonFigures.hoursAndMinutes(this.terms, at) != null;
+		boolean length = phrase != null && phrase.end() == at + 1
+				&& ColonFigures.hoursAndMinutes(this.terms, at) != null;
 		return phrase != null && phrase.isClear() && !length ? Match.of(time(phrase, start, at)) : null;
 	}
 
@@ -65,7 +66,8 @@ final class ClockTimes {
 		boolean hour = phrase.hour() >= 1 && phrase.hour() <= MAX_HOUR_AFTER_AT && phrase.minute() == 0;
 		int before = start - 1;
 		boolean at = this.terms.cue(before, Cue.AT) || this.terms.is(before, "left") || this.terms.is(before, "back")
-				|| (this.terms.is(before, "by") || this.terms.is(before, "for")) && this.terms.cue(before - 1, Cue.RETURN);
+				|| (this.terms.is(before, "by") || this.terms.is(before, "for"))
+						&& this.terms.cue(before - 1, Cue.RETURN);
 		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
 		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
 	}
@@ -75,7 +77,8 @@ final class ClockTimes {
 		while (this.terms.cue(before, Cue.APPROXIMATE)) {
 			before--;
 		}
-		return this.terms.cue(before, Cue.LEAD) || this.terms.cue(before, Cue.LEAVE) || this.terms.cue(before, Cue.RETURN) || this.terms.is(before, "was") || this.terms.is(before, "it's");
+		return this.terms.cue(before, Cue.LEAD) || this.terms.cue(before, Cue.LEAVE)
+				|| this.terms.cue(before, Cue.RETURN) || this.terms.is(before, "was") || this.terms.is(before, "it's");
 	}
 
 	ClockTime time(ClockPhrase phrase, int start, int at) {

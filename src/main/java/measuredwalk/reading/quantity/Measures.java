@@ -44,8 +44,8 @@ final class Measures {
 	private static @Nullable NumberPhrase theHour(Terms terms, int at) {
 		int unit = Numbers.fillersEnd(terms, at + 1);
 		boolean filler = unit > at + 1;
-		boolean hour = terms.is(unit, "hour") || filler && (terms.is(unit, "mile") 
-				|| terms.is(unit, "minute") || terms.is(unit, "kilometre"));
+		boolean hour = terms.is(unit, "hour")
+				|| filler && (terms.is(unit, "mile") || terms.is(unit, "minute") || terms.is(unit, "kilometre"));
 		return hour ? new NumberPhrase(1, at + 1, NumberPhrase.Style.ARTICLE, false) : null;
 	}
 
@@ -53,8 +53,8 @@ final class Measures {
 	private static @Nullable NumberPhrase untoldOne(Terms terms, int at) {
 		Unit unit = terms.unit(at);
 		boolean whole = unit != null && (terms.is(at, "hour") || terms.is(at, "hr") || terms.is(at, "mile"));
-		boolean more = whole && terms.cue(at + 1, Cue.AND) && (MixedNumbers.partAfterAnd(terms, at + 1) != null
-				|| MixedNumbers.bitEnd(terms, at + 1) > at + 1);
+		boolean more = whole && terms.cue(at + 1, Cue.AND)
+				&& (MixedNumbers.partAfterAnd(terms, at + 1) != null || MixedNumbers.bitEnd(terms, at + 1) > at + 1);
 		return more ? new NumberPhrase(1, at, NumberPhrase.Style.WORDS, false) : null;
 	}
 

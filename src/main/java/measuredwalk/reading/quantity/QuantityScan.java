@@ -45,8 +45,8 @@ final class QuantityScan {
 
 	/** The 'a day' of '40 mg a day', 'twice a week'. */
 	private boolean isRate(int at, List<Match> matches) {
-		boolean behind = !matches.isEmpty() && matches.get(matches.size() - 1).end() == at || this.terms.is(at - 1, "once")
-				|| this.terms.cue(at - 1, Cue.TIMES);
+		boolean behind = !matches.isEmpty() && matches.get(matches.size() - 1).end() == at
+				|| this.terms.is(at - 1, "once") || this.terms.cue(at - 1, Cue.TIMES);
 		Unit unit = this.terms.numeral(at) == Numeral.ARTICLE && behind ? this.terms.unit(at + 1) : null;
 		return unit != null && unit.is(Dimension.TIME) && unit.size() >= 86_400;
 	}

@@ -67,9 +67,12 @@ final class Ranges {
 			return null;
 		}
 		Term last = terms.term(high.number().end() - 1);
-		boolean hundreds = last.numeral() == Numeral.HUNDRED && !low.hasUnit() && low.value() < 10 && high.number().value() > 99;
+		boolean hundreds = last.numeral() == Numeral.HUNDRED && !low.hasUnit() && low.value() < 10
+				&& high.number().value() > 99;
 		if (hundreds) {
-			return found(new Measured(low.value() * 100, low.number().times(100, low.end()), null, low.end(), low.bound()), high);
+			return found(
+					new Measured(low.value() * 100, low.number().times(100, low.end()), null, low.end(), low.bound()),
+					high);
 		}
 		boolean rising = low.hasUnit() || high.hasUnit() || high.value() > low.value();
 		return rising ? found(low, high) : null;

@@ -49,7 +49,8 @@ final class TimeRanges {
 	private @Nullable ClockPhrase sameHour(ClockPhrase first, int at) {
 		boolean half = this.terms.is(at, "half");
 		boolean past = this.terms.is(at + 1, "past") && (half || this.terms.is(at, "quarter"));
-		return past ? new ClockPhrase(first.hour(), half ? 30 : 15, 0, first.known(), ClockPhrase.Strength.CLEAR, at + 2)
+		return past
+				? new ClockPhrase(first.hour(), half ? 30 : 15, 0, first.known(), ClockPhrase.Strength.CLEAR, at + 2)
 				: null;
 	}
 
