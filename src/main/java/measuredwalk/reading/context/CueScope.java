@@ -1,6 +1,7 @@
 package measuredwalk.reading.context;
 
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
@@ -11,6 +12,8 @@ final class CueScope {
 
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
+
+	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from");
 
 	private final Annotation annotation;
 
@@ -89,9 +92,8 @@ final class CueScope {
 		}
 		for (int at = first; at < last; at++) {
 			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.category() == Category.NOW || this.words.is(at, "than")
-					|| this.words.is(at, "like") || this.words.is(at, "since") || this.words.is(at, "as")
-					|| this.words.is(at, "after") || this.words.is(at, "from")) {
+			boolean now = cover != null && cover.category() == Category.NOW;
+			if (now || COMPARING.contains(this.words.form(at))) {
 				return true;
 			}
 		}
