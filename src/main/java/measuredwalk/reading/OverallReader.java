@@ -57,6 +57,9 @@ final class OverallReader {
 		if (!context.negated()) {
 			return told;
 		}
+		if (mention.entry().has("same") || mention.length() > 1) {
+			return null;
+		}
 		return (told == Overall.WORSE) ? Overall.USUAL : Overall.WORSE;
 	}
 

@@ -3,12 +3,16 @@ package measuredwalk.reading.amount;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.Question;
 import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.quantity.Amount;
+import measuredwalk.reading.quantity.BareNumber;
+import measuredwalk.reading.quantity.ClockTime;
 import measuredwalk.reading.quantity.Quantities;
 import measuredwalk.reading.quantity.Quantity;
 import measuredwalk.reading.words.Words;
@@ -17,11 +21,13 @@ import org.jspecify.annotations.Nullable;
 /** Reads the walks, onsets and stiff minutes of a message. */
 public final class AmountReader {
 
-	private final Annotation annotation;
+	private final Annotation annotation;	private static final Set<String> CLOCK = Set.of("at", "about", "around", "by", "from", "till", "until", "since",
+			"before", "after", "left", "back", "home", "to", "past", "half");
 
 	private final Question question;
 
-	private final NumberRoles roles;
+	private final List<Observation> observations;
+private final NumberRoles roles;
 
 	private final WalkBuilder walks;
 
@@ -32,8 +38,8 @@ public final class AmountReader {
 	private @Nullable Double wrongMinutes;
 
 	private AmountReader(Annotation annotation, Question question, List<Observation> observations) {
-		this.annotation = annotation;
-		this.question = question;
+		this.annotation = annotation;		this.question = question;
+		this.observations = observations;
 		this.roles = new NumberRoles(annotation, question, observations);
 		this.walks = new WalkBuilder(annotation, this.roles, question);
 	}
@@ -52,10 +58,29 @@ public final class AmountReader {
 		Words words = annotation.words();
 		List<Placed> placed = new ArrayList<>();
 		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
-			int from = words.firstFrom(quantity.span().firstToken());
-			placed.add(new Placed(quantity, from, words.firstFrom(quantity.span().lastToken() + 1)));
+			int from = words.firstFrom(quantity.span().firstToken());			int to = words.firstFrom(quantity.span().lastToken() + 1);
+			placed.add(new Placed(reader.asMinutes(quantity, from, to), from, to));
 		}
 		return reader.read(placed, observations);
+	}	/** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
+	private Quantity asMinutes(Quantity quantity, int from, int to) {
+		if (!(quantity instanceof ClockTime time) || !time.bare() || this.question != Question.WALK) {
+			return quantity;
+		}
+		Words words = this.annotation.words();
+		int at = from;
+		while (at < to - 1 && !Character.isDigit(words.form(at).charAt(0))) {
+			at++;
+		}
+		boolean hour = from > 0 && CLOCK.contains(words.form(from - 1)) && !isBesideSign(from);
+		boolean whole = words.form(at).length() <= 3 && words.form(at).chars().allMatch(Character::isDigit);
+		return (hour || !whole) ? quantity
+				: new BareNumber(quantity.span(), Amount.of(Integer.parseInt(words.form(at))), 1);
+	}
+
+	private boolean isBesideSign(int word) {
+		return this.observations.stream()
+			.anyMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
 	}
 
 	private Amounts read(List<Placed> placed, List<Observation> observations) {

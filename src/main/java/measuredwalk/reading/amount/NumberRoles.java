@@ -19,15 +19,18 @@ import measuredwalk.signs.SignKind;
 final class NumberRoles {
 
 	/** A bare number above this is no minutes of a walk. */
-	private static final double MOST_MINUTES = 180;
+	private static final double MOST_MINUTES = 180;	/** 'a foot of snow' is no walk. */
+	private static final double LEAST_METRES = 5;
+
+	/** A bare number below this counts something else. */
+	private static final double FEWEST_MINUTES = 3;
 
 	/** Half a day; longer is no walk but a time since. */
 	private static final double MOST_SECONDS = 12 * 3600.0;
 
 	private static final Set<String> PLANNED = Set.of("supposed", "aim", "aiming", "aimed", "plan", "planned",
 			"planning", "target", "allowed", "goal", "recommended", "limit", "maximum", "hoping", "wanted", "intended",
-			"intending", "tomorrow", "instead", "gonna", "usually", "normally", "nearly", "almost", "should",
-			"yesterday", "speed", "degrees");
+			"intending", "tomorrow", "instead", "gonna", "usually", "normally", "yesterday", "used");
 
 	private static final Set<String> ASKED = Set.of("ask", "remind", "text", "message", "ring", "call", "tell", "try",
 			"later", "back");
@@ -45,20 +48,20 @@ final class NumberRoles {
 
 	private static final Set<String> ONSET_BEFORE = Set.of("after", "at", "by", "from", "with", "minute");
 
-	private static final Set<String> ONSET_AFTER = Set.of("in", "into", "gone", "up", "along", "onward", "onwards");
+	private static final Set<String> ONSET_AFTER = Set.of("in", "into", "gone", "onward", "onwards");
 
 	private static final Set<String> CLOSING = Set.of("not", "and", "today", "each", "or", "ish", "but", "all", "he",
 			"she", "with", "first", "this", "tonight", "last", "after", "then", "before", "there", "back", "i", "we",
 			"round", "on", "in", "when", "so", "because", "again", "altogether", "total", "lol", "no", "it", "at", "by",
 			"over", "around", "together", "though", "apiece", "max", "tops", "easy", "gentle", "slow", "until", "till",
-			"to", "of", "for", "outside", "only", "just", "if", "once", "was", "along", "down", "up");
+			"to", "of", "for", "outside", "only", "just", "if", "once", "was", "along", "down", "up", "gone", "onward", "onwards", "full", "yards");
 
 	private static final Set<String> NUMBERED = Set.of("number", "no", "bus", "age", "aged", "is", "the", "page",
-			"flat", "room", "gate", "route", "platform", "block", "road", "lane", "street", "channel", "till", "since",
-			"before", "until", "weighs", "weight", "weighed", "up", "kilos", "near", "of", "was", "her", "his",
-			"turned", "nearly", "stage", "step", "goes", "took");
+			"flat", "room", "gate", "route", "platform", "block", "road", "lane", "street", "channel", "since",
+			"before", "weighs", "weight", "weighed", "kilos", "all",
+			"turned", "stage", "step", "goes", "took", "second", "third", "this", "that", "which", "last", "other");
 
-	private static final Set<String> TOTAL = Set.of("total", "altogether", "overall", "all");
+	private static final Set<String> TOTAL = Set.of("total", "altogether", "overall", "told", "full");
 
 	private static final Set<String> EASED = Set.of("eased", "ease", "gone", "wore", "worn", "off", "loosen",
 			"loosened", "loosening", "until", "till", "before", "took", "take", "takes", "needed", "need", "after",
@@ -86,8 +89,8 @@ final class NumberRoles {
 
 	Role of(Placed placed) {
 		Quantity quantity = placed.quantity();
-		if (quantity instanceof Distance) {
-			return isElsewhere(placed) ? Role.NONE : Role.WALK;
+		if (quantity instanceof Distance) {			boolean walked = ((Distance) quantity).metres().value() >= LEAST_METRES;
+			return (!walked || isElsewhere(placed)) ? Role.NONE : Role.WALK;
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();
@@ -117,11 +120,10 @@ final class NumberRoles {
 		}
 		if (isOnset(placed)) {
 			return Role.ONSET;
-		}
-		if (this.question != Question.WALK && !isWalkTold(placed)) {
+		}		boolean total = this.near.after(placed, TOTAL, 1) || this.near.before(placed, TOTAL, 2);
+		if (this.question != Question.WALK && !total && !isWalkTold(placed)) {
 			return Role.NONE;
-		}
-		return this.near.after(placed, TOTAL, 1) || this.near.before(placed, TOTAL, 2) ? Role.TOTAL : Role.WALK;
+		}		return total ? Role.TOTAL : Role.WALK;
 	}
 
 	private boolean isElsewhere(Placed placed) {
@@ -138,9 +140,11 @@ final class NumberRoles {
 	/** 'since one hour', 'come up in an hour'. */
 	private boolean isSince(Placed placed) {
 		return this.words.is(placed.from() - 1, "since")
-				|| (this.words.is(placed.from() - 1, "in") && this.question != Question.WALK
-						&& this.annotation.mentions(Category.WALK).isEmpty())
-				|| this.words.is(placed.to(), "since") || this.words.is(placed.to(), "later");
+				|| (this.words.is(placed.from() - 1, "in")
+				&& this.question == Question.ANY && !this.observations.isEmpty())
+				|| (this.words.is(placed.to(), "since") && !this.words.isBreakBefore(placed.to()))
+				|| (this.question == Question.ANY && this.words.is(placed.to(), "after"))
+				|| (this.question != Question.MORNING && this.words.is(placed.to(), "later"));
 	}
 
 	private boolean isAsked(Placed placed) {
@@ -154,8 +158,8 @@ final class NumberRoles {
 				return true;
 			}
 		}
-		return this.question == Question.ANY && this.observations.isEmpty() && !isQuestion(placed)
-				&& !(placed.quantity() instanceof BareNumber);
+		return this.question == Question.ANY && this.observations.stream().noneMatch(Observation::urgent)
+				&& !isQuestion(placed) && !(placed.quantity() instanceof BareNumber) && minutes(placed.quantity()) >= 5;
 	}
 
 	private boolean isQuestion(Placed placed) {
@@ -201,7 +205,8 @@ final class NumberRoles {
 				&& !this.words.is(placed.to() + 1, "the") && !this.words.is(placed.to() + 1, "all")
 				&& !this.words.is(placed.to() + 1, "total");
 		boolean upThe = this.words.is(placed.to(), "up") && this.words.is(placed.to() + 1, "the");
-		return (before || after || upThe || isListedOnset(placed)) && hasSignNear(placed);
+		return ((before || isListedOnset(placed)) && hasSignNear(placed, true))
+				|| ((after || upThe) && hasSignNear(placed, false));
 	}
 
 	/** The 19 of 'sat at 11, 19 and 27'. */
@@ -218,16 +223,14 @@ final class NumberRoles {
 		return false;
 	}
 
-	private boolean hasSignNear(Placed placed) {
+	/** A sign in the same clause, the next one (ahead) or one of those before. */
+	private boolean hasSignNear(Placed placed, boolean ahead) {
 		int clause = this.near.clause(placed);
 		for (Observation seen : this.observations) {
 			int other = this.annotation.clauses().of(seen.mention().from());
-			if (!seen.sign().present()) {
-				continue;
-			}
-			if (other == clause || (other == clause + 1
-					&& this.near.sentence(placed) == this.annotation.clauses().sentenceOf(seen.mention().from())
-					&& seen.mention().from() > placed.to())) {
+			boolean sentence = this.near.sentence(placed) == this.annotation.clauses().sentenceOf(seen.mention().from());
+			boolean reached = ahead ? other == clause + 1 : (other < clause && other >= clause - 3);
+			if (seen.sign().present() && (other == clause || (sentence && reached))) {
 				return true;
 			}
 		}
@@ -236,7 +239,7 @@ final class NumberRoles {
 
 	private boolean isMinutes(BareNumber number, Placed placed) {
 		double value = number.amount().value();
-		if (value < 1 || value > MOST_MINUTES || (this.question == Question.ANY && !isWalkNear(placed))) {
+		if (value < FEWEST_MINUTES || value > MOST_MINUTES || (this.question == Question.ANY && !isWalkNear(placed))) {
 			return false;
 		}
 		if (this.question == Question.MORNING) {
@@ -257,7 +260,7 @@ final class NumberRoles {
 
 	private boolean isWalkNear(Placed placed) {
 		for (Mention walk : this.annotation.mentions(Category.WALK)) {
-			if (this.annotation.clauses().of(walk.from()) == this.near.clause(placed)) {
+			if (this.annotation.clauses().sentenceOf(walk.from()) == this.near.sentence(placed)) {
 				return true;
 			}
 		}

@@ -113,7 +113,7 @@ final class WalkBuilder {
 			draft.start = range.from().time();
 			this.drafts.add(draft);
 		}
-		else if (quantity instanceof ClockTime time && isOfLastWalk(placed)) {
+		else if (quantity instanceof ClockTime time && !time.bare() && isOfLastWalk(placed)) {
 			this.drafts.get(this.drafts.size() - 1).start = time.time();
 		}
 		else if (quantity instanceof ClockTime time && isStart(time, placed)) {
@@ -125,7 +125,7 @@ final class WalkBuilder {
 	}
 
 	private boolean isWalk(TimeRange range) {
-		return this.question == Question.WALK && range.seconds() <= LONGEST_SECONDS;
+		return this.question != Question.MORNING && range.seconds() <= LONGEST_SECONDS;
 	}
 
 	List<WalkTold> walks(List<Observation> observations, List<Onset> onsets) {

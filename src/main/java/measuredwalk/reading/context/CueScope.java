@@ -13,7 +13,7 @@ final class CueScope {
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
 
-	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from");
+	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from", "nor");
 
 	private final Annotation annotation;
 
@@ -87,13 +87,13 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
-		if (this.words.is(cue.from() - 1, "since") || this.words.is(cue.from() - 1, "after")) {
+		if (cue.from() > 0 && COMPARING.contains(this.words.form(cue.from() - 1))) {
 			return true;
 		}
 		for (int at = first; at < last; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			boolean now = cover != null && cover.category() == Category.NOW;
-			if (now || COMPARING.contains(this.words.form(at))) {
+			if (now) {
 				return true;
 			}
 		}
@@ -111,7 +111,7 @@ final class CueScope {
 	}
 
 	private boolean isOpen(Mention cue) {
-		return !cue.entry().has("opening") && !cue.value().equals("opening") || this.words.isSentenceBefore(cue.from());
+		return !cue.value().equals("opening") || this.words.isSentenceBefore(cue.from());
 	}
 
 	private boolean reaches(Mention cue, int from) {

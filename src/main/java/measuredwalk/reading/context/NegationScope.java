@@ -30,7 +30,11 @@ final class NegationScope {
 
 	private static final Set<String> NUMBERS = Set.of("one", "two", "three", "four", "five", "six", "seven", "eight",
 			"ten", "twelve", "fifteen", "twenty", "thirty", "forty", "half", "hour", "quarter", "few", "couple",
-			"minute", "minutes", "mins", "min");
+			"minute", "minutes", "mins", "min");	private static final Set<String> SELF = Set.of("he", "she", "his", "hers", "dog");
+
+	private static final Set<String> MUCH = Set.of("much", "bad", "badly", "often", "hard", "heavily");
+
+	private static final Set<String> DENIALS = Set.of("not", "no", "never", "without", "nor");
 
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
 
@@ -51,10 +55,24 @@ final class NegationScope {
 		if (before == Polarity.NEGATED && isUntil(to)) {
 			return Polarity.ASSERTED;
 		}
+		if (before == Polarity.NEGATED && isAsMuch(to)) {
+			return Polarity.LESS;
+		}
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
 		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+	}
+
+	/** 'was not dragging it as much as last time': less, but there. */
+	private boolean isAsMuch(int to) {
+		for (int at = to; at <= to + 2 && at + 1 < this.words.size(); at++) {
+			boolean as = this.words.is(at, "as") || this.words.is(at, "so") || this.words.is(at, "that");
+			if (as && MUCH.contains(this.words.form(at + 1))) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** 'did not limp until we got home' asserts it. */
@@ -75,6 +93,9 @@ final class NegationScope {
 				return Polarity.ASSERTED;
 			}
 			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.to() > from && DENIALS.contains(this.words.form(at))) {
+				return Polarity.NEGATED;
+			}
 			if (cover != null && cover.to() <= from) {
 				if (isCue(cover) && !(subjectPassed && !cover.entry().has("embedding"))) {
 					return polarity(cover, from);
@@ -173,19 +194,31 @@ final class NegationScope {
 			if (cover != null && cover.from() == at) {
 				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
 					return true;
+				}				if (cover.category() == Category.SIGN) {
+					break;
 				}
-				if (cover.category() == Category.SIGN) {
-					return false;
-				}
-			}
-			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
-				return false;
+			}			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
+				break;
 			}
 			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
 				return false;
 			}
 		}
 		return isTakenBack(to);
+	}	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
+	boolean isSelfDenied(int to) {
+		for (int at = to; at <= Math.min(to + 1, this.words.size() - 3); at++) {
+			boolean self = SELF.contains(this.words.form(at)) || isSelf(at);
+			if (self && this.words.is(at + 2, "not") && this.words.isBreakBefore(at + 3)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private boolean isSelf(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.category() == Category.SELF;
 	}
 
 	/** 'but not any more': a denial right behind the joining word. */

@@ -41,7 +41,23 @@ final class SubjectScope {
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
 			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
-				return other.value().equals("human") ? isWriter(other, from) : reaches(other, from);
+				if (other.value().equals("human") ? isWriter(other, from) : reaches(other, from)) {
+					return true;
+				}
+				if (!other.value().equals("human")) {
+					return false;
+				}
+			}
+		}
+		return false;
+	}	/** 'screaming, but that was the baby'. */
+	boolean isNamedAfter(int to) {
+		for (Mention other : this.others) {
+			if (other.from() >= to && !other.value().equals("human") && other.from() > 1
+					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)
+					&& (this.words.is(other.from() - 1, "was") || this.words.is(other.from() - 1, "is"))
+					&& (this.words.is(other.from() - 2, "that") || this.words.is(other.from() - 2, "it"))) {
+				return true;
 			}
 		}
 		return false;
@@ -49,7 +65,7 @@ final class SubjectScope {
 
 	/** 'I was stiff' is the writer; 'I saw he was stiff' is not. */
 	private boolean isWriter(Mention writer, int from) {
-		if (from - writer.to() > 3) {
+		if (from - writer.to() > 6) {
 			return false;
 		}
 		for (int at = writer.to(); at < from; at++) {
@@ -82,7 +98,9 @@ final class SubjectScope {
 			if (cover != null && cover.category() == Category.SELF) {
 				return false;
 			}
-			turned |= this.words.is(at, "but") || this.words.is(at, "though") || TOLD.contains(this.words.form(at));
+			turned |= this.words.is(at, "but") || this.words.is(at, "though");			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
+				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
+			}
 			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {
 				return false;
 			}

@@ -33,6 +33,9 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 	boolean hasUrgent(SignKind kind) {
 		return this.observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
+	}	boolean hasHot(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has("hot"));
 	}
 
 	boolean hasSevere(SignKind kind) {

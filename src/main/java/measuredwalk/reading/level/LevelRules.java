@@ -46,7 +46,8 @@ public final class LevelRules {
 			// Joint infection hides in arthritic joints, 63 % of 103 cases: Phillips 2022
 			// (Vet Rec).
 			new LevelRule("a joint hot, swollen and very lame", Level.EMERGENCY,
-					(found) -> found.has(SignKind.SWELLING) && found.hasSevere(SignKind.LAMENESS)),
+					(found) -> found.has(SignKind.SWELLING) && (found.hasSevere(SignKind.LAMENESS)
+							|| (found.hasHot(SignKind.SWELLING) && found.has(SignKind.LAMENESS)))),
 			new LevelRule("overheated: panting that does not settle, with a wobble, sickness or dullness",
 					Level.EMERGENCY,
 					(found) -> found.has(SignKind.PANTING) && found.hasCue("unceasing")
@@ -65,8 +66,9 @@ public final class LevelRules {
 			// UK VMD; FDA letter of 2024.
 			new LevelRule("wobble, leaking urine, thirst or vomiting after an anti-NGF injection", Level.SAME_DAY,
 					(found) -> found.gets("anti-ngf") && found.has(SignKind.ATAXIA, SignKind.INCONTINENCE,
-							SignKind.POLYDIPSIA, SignKind.VOMITING)),
-			sameDay("black stool", SignKind.MELAENA),
+							SignKind.POLYDIPSIA, SignKind.VOMITING)),			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
+			new LevelRule("blood with sickness or loose stool", Level.SAME_DAY,
+					(found) -> found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA)),
 			// Expert opinion.
 			new LevelRule("not eaten for a day", Level.SAME_DAY,
 					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")),

@@ -20,9 +20,9 @@ public final class Lexicon {
 
 	private final List<ScreenRule> rules = new ArrayList<>();
 
-	private final PhraseTrie trie = new PhraseTrie();
-
 	private final Symbols symbols = new Symbols();
+
+	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"));
 
 	private final int[] number = { this.symbols.of(NUMBER) };
 

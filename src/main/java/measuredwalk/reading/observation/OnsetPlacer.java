@@ -7,6 +7,7 @@ import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.amount.Amounts;
 import measuredwalk.reading.amount.Onset;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.signs.Moment;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 
@@ -34,7 +35,18 @@ public final class OnsetPlacer {
 					.with(new Sign(sign.kind(), true, sign.severity(), sign.side(), sign.limb(), sign.when(), minute)));
 			}
 		}
-		return placed;
+		return placed.stream().map((seen) -> atHalf(seen, amounts.walks())).toList();
+	}
+
+	/** Half way is half of the length, when that is known. */
+	private static Observation atHalf(Observation seen, List<WalkTold> walks) {
+		Sign sign = seen.sign();
+		Double length = (walks.size() == 1) ? walks.get(0).minutes() : null;
+		if (sign.when() != Moment.MIDDLE || sign.onsetMinute() != null || length == null) {
+			return seen;
+		}
+		return seen.with(new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(), sign.limb(), sign.when(),
+				length / 2));
 	}
 
 	private static @Nullable Double minute(Onset onset, List<WalkTold> walks) {

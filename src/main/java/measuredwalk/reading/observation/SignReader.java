@@ -2,6 +2,7 @@ package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
@@ -19,6 +20,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads the signs of a message, one for each place that tells of one. */
 public final class SignReader {
+
+	private static final Map<SignKind, SignKind> PART_OF = Map.of(SignKind.SWELLING, SignKind.ABDOMINAL_DISTENSION,
+			SignKind.TREMBLING, SignKind.SEIZURE, SignKind.STIFFNESS, SignKind.SEIZURE, SignKind.STUMBLING,
+			SignKind.COLLAPSE);
 
 	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
 			"since", "fine", "ok", "normally", "too", "though", "already");
@@ -49,11 +54,21 @@ public final class SignReader {
 				observations.add(observation(mention, context));
 			}
 		}
+		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
 		return new Slots(annotation).filled(observations);
 	}
 
+	/** A shaking body is part of the seizure, a swollen belly no swelling. */
+	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
+		SignKind worse = PART_OF.get(seen.sign().kind());
+		return worse != null && seen.sign().present() && all.stream()
+			.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
+				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+	}
+
 	private static boolean isSame(Mention one, Mention other) {
-		return one.value().equals(other.value()) && one.overlaps(other);
+		return one.value().equals(other.value()) && one.overlaps(other)
+				&& (one.entry().has("urgent") || one.entry().has("weak") || !other.entry().has("urgent"));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */

@@ -23,7 +23,7 @@ final class Slots {
 	private static final Set<SignKind> PLACED = EnumSet.of(SignKind.LAMENESS, SignKind.STIFFNESS,
 			SignKind.HIND_LIMB_DRAGGING, SignKind.TREMBLING, SignKind.PAIN, SignKind.JOINT_LICKING, SignKind.SWELLING,
 			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
-			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING);
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING, SignKind.VOCALISING);
 
 	/** There or not there; how much is not told by 'a bit' or 'so'. */
 	private static final Set<SignKind> UNGRADED = EnumSet.of(SignKind.COLLAPSE, SignKind.SEIZURE, SignKind.RECUMBENCY,
@@ -32,8 +32,7 @@ final class Slots {
 
 	private static final Set<String> MOVING = Set.of("come", "came", "comes", "coming", "go", "went", "goes", "going",
 			"walk", "walked", "walking", "head", "heading", "turn", "turned", "get", "got", "getting", "and", "way",
-			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "i'm", "am", "look", "right",
-			"then", "hurry", "bounce", "bounced");
+			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "am", "hurry", "bounce", "bounced");	private static final Set<String> RIGHTED = Set.of("coming", "come", "came", "all", "is", "put", "be", "not");
 
 	private static final Set<String> SIDED = Set.of("left", "right", "near", "off", "his", "her", "both", "l", "r");
 
@@ -105,6 +104,8 @@ final class Slots {
 		}
 		if (grade.overlaps(sign)) {
 			return 0;
+		}		if (this.words.is(grade.from(), "so") && grade.length() == 1 && sign.from() != grade.to()) {
+			return 9;
 		}
 		if (grade.to() <= sign.from()) {
 			return sign.from() - grade.to();
@@ -129,20 +130,31 @@ final class Slots {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			Side side = sign.side();
-			Limb limb = sign.limb();
-			if (mention.category() == Category.SIDE && side == null && !mention.value().equals("both")) {
+			Limb limb = sign.limb();			boolean corrected = isCorrected(mention);
+			if (mention.category() == Category.SIDE && (side == null || corrected) && !mention.value().equals("both")) {
 				side = Coded.of(Side.class, mention.value());
 			}
-			if (mention.category() == Category.LIMB && limb == null) {
+			if (mention.category() == Category.LIMB && (limb == null || corrected)) {
 				limb = Coded.of(Limb.class, mention.value());
 			}
 			observations.set(best, observation
 				.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 		}
+	}	/** 'the left, no, I mean right': what comes last counts. */
+	private boolean isCorrected(Mention mention) {
+		for (int at = mention.from() - 1; at >= Math.max(0, mention.from() - 3); at--) {
+			if (Set.of("mean", "meant", "sorry", "actually", "no", "rather").contains(this.words.form(at))) {
+				return true;
+			}
+		}
+		return false;
 	}
 
-	/** 'came back', 'the back of the car': no leg. */
+	/** 'came back', 'the back of the car', 'coming right': no leg, no side. */
 	private boolean isWayBack(Mention mention) {
+		if (mention.length() == 1 && this.words.is(mention.from(), "right")) {
+			return mention.from() > 0 && RIGHTED.contains(this.words.form(mention.from() - 1));
+		}
 		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
 			return false;
 		}
@@ -163,7 +175,8 @@ final class Slots {
 			Sign sign = observation.sign();
 			if (sign.when() == null) {
 				observations.set(best, observation.with(new Sign(sign.kind(), sign.present(), sign.severity(),
-						sign.side(), sign.limb(), Coded.of(Moment.class, mention.value()), sign.onsetMinute())));
+						sign.side(), sign.limb(), Coded.of(Moment.class, mention.value()),
+						mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
 			}
 		}
 	}
@@ -189,6 +202,20 @@ final class Slots {
 		return best;
 	}
 
+	/** 'his leg quivers when he stands, back left': the place comes as an afterthought. */
+	private boolean isFragment(Mention mention, Mention sign) {
+		int from = mention.from();
+		while (!this.words.isBreakBefore(from)) {
+			from--;
+		}
+		int to = mention.to();
+		while (!this.words.isBreakBefore(to)) {
+			to++;
+		}
+		return to - from <= 4 && sign.to() <= from
+				&& this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from);
+	}
+
 	/** Words between, where a clause end counts as ten and two of them are too far. */
 	private int distance(Mention sign, Mention mention) {
 		if (sign.overlaps(mention)) {
@@ -196,7 +223,7 @@ final class Slots {
 		}
 		int clauses = Math
 			.abs(this.annotation.clauses().of(sign.from()) - this.annotation.clauses().of(mention.from()));
-		if (clauses > 1) {
+		if (clauses > 1 && !isFragment(mention, sign)) {
 			return Integer.MAX_VALUE;
 		}
 		int between = (mention.from() >= sign.to()) ? mention.from() - sign.to() : sign.from() - mention.to();

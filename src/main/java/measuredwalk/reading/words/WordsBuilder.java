@@ -61,7 +61,8 @@ final class WordsBuilder {
 		}
 		else {
 			mark('~');
-			add(sign, index, this.lexicon.symbolsOf(sign));
+			String picture = sign.substring(0, Character.charCount(sign.codePointAt(0)));
+			add(picture, index, this.lexicon.symbolsOf(picture));
 			mark('~');
 		}
 	}
@@ -101,6 +102,10 @@ final class WordsBuilder {
 		if (word.endsWith("n't")) {
 			addPlain(Contraction.verbOf(word), index);
 			addPlain("not", index);
+			return;
+		}
+		if (word.startsWith("t'")) {
+			addPlain(word.substring(2), index);
 			return;
 		}
 		addPlain(word.substring(0, apostrophe), index);
