@@ -1,4 +1,5 @@
 /** The jar's tools, which need no server and no database: read and replay. */
-@org.springframework.modulith.ApplicationModule(allowedDependencies = { "reading", "tolerance", "signs" })
+@org.springframework.modulith.ApplicationModule(
+		allowedDependencies = { "reading", "reading :: quantity", "tolerance", "signs" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.command;

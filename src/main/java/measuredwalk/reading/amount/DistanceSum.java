@@ -16,6 +16,9 @@ final class DistanceSum {
 		if (distances.isEmpty()) {
 			return null;
 		}
+		if (isTakenBack(distances, words)) {
+			return of(distances.subList(distances.size() - 1, distances.size()), words);
+		}
 		double metres = 0;
 		double unit = 0;
 		for (Placed placed : distances) {
@@ -28,6 +31,19 @@ final class DistanceSum {
 			metres *= 2;
 		}
 		return (double) Math.round(metres);
+	}
+
+	/** 'five miles? no, half a mile'. */
+	private static boolean isTakenBack(List<Placed> distances, Words words) {
+		if (distances.size() < 2) {
+			return false;
+		}
+		for (int at = distances.get(0).to(); at < distances.get(distances.size() - 1).from(); at++) {
+			if (words.is(at, "no") || words.is(at, "sorry") || words.is(at, "meant") || words.is(at, "not")) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** The bare number of '300 yards out, 300 back', in the unit told before. */

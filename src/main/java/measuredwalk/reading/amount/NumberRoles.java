@@ -120,7 +120,9 @@ final class NumberRoles {
 		}
 		if (isOnset(placed)) {
 			return Role.ONSET;
-		}		boolean total = this.near.after(placed, TOTAL, 1) || this.near.before(placed, TOTAL, 2);
+		}		boolean inAll = this.words.is(placed.to(), "in")
+				&& (this.words.is(placed.to() + 1, "all") || this.words.is(placed.to() + 1, "total"));
+		boolean total = inAll || this.near.after(placed, TOTAL, 1) || this.near.before(placed, TOTAL, 2);
 		if (this.question != Question.WALK && !total && !isWalkTold(placed)) {
 			return Role.NONE;
 		}		return total ? Role.TOTAL : Role.WALK;
@@ -205,7 +207,7 @@ final class NumberRoles {
 				&& !this.words.is(placed.to() + 1, "the") && !this.words.is(placed.to() + 1, "all")
 				&& !this.words.is(placed.to() + 1, "total");
 		boolean upThe = this.words.is(placed.to(), "up") && this.words.is(placed.to() + 1, "the");
-		return ((before || isListedOnset(placed)) && hasSignNear(placed, true))
+		return (before && hasSignNear(placed, true)) || (isListedOnset(placed) && hasSignNear(placed, false))
 				|| ((after || upThe) && hasSignNear(placed, false));
 	}
 
@@ -239,7 +241,7 @@ final class NumberRoles {
 
 	private boolean isMinutes(BareNumber number, Placed placed) {
 		double value = number.amount().value();
-		if (value < FEWEST_MINUTES || value > MOST_MINUTES || (this.question == Question.ANY && !isWalkNear(placed))) {
+		if (value < FEWEST_MINUTES || value > MOST_MINUTES || (this.question == Question.ANY && !isWalkNear(placed) && !isCorrected(placed))) {
 			return false;
 		}
 		if (this.question == Question.MORNING) {
@@ -256,6 +258,10 @@ final class NumberRoles {
 		boolean numbered = placed.from() > 0 && !this.words.isBreakBefore(placed.from())
 				&& NUMBERED.contains(this.words.form(placed.from() - 1));
 		return closing && !numbered;
+	}
+
+	private boolean isCorrected(Placed placed) {
+		return this.words.is(placed.to(), "not") || !this.annotation.mentions(Category.CORRECTION).isEmpty();
 	}
 
 	private boolean isWalkNear(Placed placed) {

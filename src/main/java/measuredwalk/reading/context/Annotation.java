@@ -98,8 +98,18 @@ public final class Annotation {
 		if (!shorter) {
 			this.mentions.add(mention);
 		}
-	}	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
+	}	/** The 'right' of 'right after'. */
+	private boolean isInMoment(Mention mention) {
+		return this.mentions.stream()
+			.anyMatch((other) -> other.category() == Category.MOMENT && other.overlaps(mention)
+					&& other.length() > mention.length());
+	}
+
+	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
 	private boolean isSwallowed(Mention mention) {
+		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB) && isInMoment(mention)) {
+			return true;
+		}
 		Mention over = this.cover[mention.from()];
 		if (over == null || over.length() <= mention.length()) {
 			return false;

@@ -90,14 +90,23 @@ final class SubjectScope {
 				|| (cover != null && cover.category() == Category.SELF);
 	}
 
+	private boolean isSelfBetween(int from, int to) {
+		for (int at = from; at < to; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.SELF) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	private boolean reaches(Mention other, int from) {
+		if (isSelfBetween(other.to(), from)) {
+			return false;
+		}
 		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1));
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
-			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.category() == Category.SELF) {
-				return false;
-			}
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}

@@ -48,7 +48,8 @@ public final class SignReader {
 		List<Observation> observations = new ArrayList<>();
 		for (Mention mention : mentions) {
 			Context context = contexts.of(mention.from(), mention.to());
-			boolean now = context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
+			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical();
+			boolean now = given || context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
 				observations.add(observation(mention, context));

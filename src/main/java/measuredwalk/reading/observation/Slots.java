@@ -166,7 +166,7 @@ final class Slots {
 	}
 
 	private void time(List<Observation> observations, Mention mention) {
-		if (mention.entry().has("weak") && !isClosing(mention)) {
+		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)) {
 			return;
 		}
 		int best = nearest(observations, mention, false);
@@ -179,6 +179,12 @@ final class Slots {
 						mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
 			}
 		}
+	}
+
+	/** 'since this morning' is now. */
+	private boolean isSince(Mention mention) {
+		return this.words.is(mention.from() - 1, "since")
+				|| (this.words.is(mention.from() - 2, "since") && this.words.is(mention.from() - 1, "yesterday"));
 	}
 
 	private boolean isClosing(Mention mention) {

@@ -64,7 +64,7 @@ final class Amounts {
 	}
 
 	private static @Nullable Found unboundedAt(Terms terms, int at) {
-		if (terms.is(at, "between") || terms.is(at, "from") || terms.is(at, "anywhere") && terms.is(at + 1, "from")) {
+		if (terms.is(at, "between") || terms.is(at, "from") || (terms.is(at, "anywhere") && terms.is(at + 1, "from"))) {
 			int first = at + (terms.is(at, "anywhere") ? 2 : 1);
 			Measured low = Measures.at(terms, first);
 			Found range = low == null ? null : Ranges.closed(terms, low);

@@ -20,7 +20,7 @@ final class Bounds {
 	record Found(Bound bound, int end) {
 	}
 
-	private record Phrase(Bound bound, String[] words) {
+	private record Phrase(Bound bound, List<String> words) {
 	}
 
 	private static final Map<String, List<Phrase>> BEFORE = new HashMap<>();
@@ -60,7 +60,7 @@ final class Bounds {
 	private static boolean beginsAnother(Terms terms, int end) {
 		Numeral next = terms.numeral(end);
 		return next.isCardinal() || next == Numeral.PART || terms.is(end, "than") || terms.is(end, "or")
-				|| next == Numeral.ARTICLE && terms.numeral(end + 1) != Numeral.NONE;
+				|| (next == Numeral.ARTICLE && terms.numeral(end + 1) != Numeral.NONE);
 	}
 
 	private static @Nullable Found longest(@Nullable List<Phrase> phrases, Terms terms, int at) {
@@ -69,15 +69,15 @@ final class Bounds {
 		}
 		for (Phrase phrase : phrases) {
 			if (matches(phrase.words(), terms, at)) {
-				return new Found(phrase.bound(), at + phrase.words().length);
+				return new Found(phrase.bound(), at + phrase.words().size());
 			}
 		}
 		return null;
 	}
 
-	private static boolean matches(String[] words, Terms terms, int at) {
-		for (int word = 1; word < words.length; word++) {
-			if (!terms.is(at + word, words[word])) {
+	private static boolean matches(List<String> words, Terms terms, int at) {
+		for (int word = 1; word < words.size(); word++) {
+			if (!terms.is(at + word, words.get(word))) {
 				return false;
 			}
 		}
@@ -86,13 +86,13 @@ final class Bounds {
 
 	private static void add(String[] line) {
 		Map<String, List<Phrase>> phrases = line[0].equals("before") ? BEFORE : AFTER;
-		String[] words = java.util.Arrays.copyOfRange(line, 2, line.length);
+		List<String> words = List.of(line).subList(2, line.length);
 		Phrase phrase = new Phrase(Bound.valueOf(line[1].toUpperCase(Locale.ROOT)), words);
-		phrases.computeIfAbsent(words[0], (first) -> new ArrayList<>()).add(phrase);
+		phrases.computeIfAbsent(words.get(0), (first) -> new ArrayList<>()).add(phrase);
 	}
 
 	private static void longestFirst(List<Phrase> phrases) {
-		phrases.sort((one, other) -> other.words().length - one.words().length);
+		phrases.sort((one, other) -> other.words().size() - one.words().size());
 	}
 
 }

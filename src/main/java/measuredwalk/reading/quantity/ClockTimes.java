@@ -12,6 +12,8 @@ final class ClockTimes {
 
 	private static final int MAX_HOUR_AFTER_AT = 12;
 
+	private static final int MOST_WORDS_BEFORE = 4;
+
 	private final Terms terms;
 
 	private final LocalDateTime now;
@@ -27,7 +29,15 @@ final class ClockTimes {
 		ClockPhrase phrase = Clocks.at(this.terms, at, isLed(start) || isFalling(at));
 		boolean length = phrase != null && phrase.end() == at + 1
 				&& ColonFigures.hoursAndMinutes(this.terms, at) != null;
-		return phrase != null && phrase.isClear() && !length ? Match.of(time(phrase, start, at)) : null;
+		return phrase != null && phrase.isClear() && !length ? withNumber(phrase, start, at) : null;
+	}
+
+	/** '0730' may also be a number. */
+	private Match withNumber(ClockPhrase phrase, int start, int at) {
+		ClockTime time = time(phrase, start, at);
+		boolean figures = phrase.end() == at + 1 && Figures.isWholeFigures(this.terms.word(at));
+		return figures ? Match.of(time, new BareNumber(time.span(), Amount.of(Figures.value(this.terms.word(at))), 1))
+				: Match.of(time);
 	}
 
 	/** 'ten to three' is a time; 'five to ten' is likelier a range. */
@@ -42,12 +52,14 @@ final class ClockTimes {
 	@Nullable Match likelyAt(int start) {
 		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
 		ClockPhrase phrase = Clocks.at(this.terms, at, false);
-		return isLed(start) ? likelyTime(start, at, phrase) : null;
+		boolean listed = phrase != null && !phrase.isBare() && this.terms.is(phrase.end(), "-")
+				&& !this.terms.glued(phrase.end() + 1);
+		return listed || isLed(start) ? likelyTime(start, at, phrase) : null;
 	}
 
 	private @Nullable Match likelyTime(int start, int at, @Nullable ClockPhrase phrase) {
 		if (phrase == null || Units.at(this.terms, phrase.end()) != null
-				|| phrase.isBare() && !isBareHour(start, phrase)) {
+				|| (phrase.isBare() && !isBareHour(start, phrase))) {
 			return null;
 		}
 		ClockTime time = time(phrase, start, at);
@@ -66,15 +78,15 @@ final class ClockTimes {
 		boolean hour = phrase.hour() >= 1 && phrase.hour() <= MAX_HOUR_AFTER_AT && phrase.minute() == 0;
 		int before = start - 1;
 		boolean at = this.terms.cue(before, Cue.AT) || this.terms.is(before, "left") || this.terms.is(before, "back")
-				|| (this.terms.is(before, "by") || this.terms.is(before, "for"))
-						&& this.terms.cue(before - 1, Cue.RETURN);
+				|| ((this.terms.is(before, "by") || this.terms.is(before, "for"))
+						&& this.terms.cue(before - 1, Cue.RETURN));
 		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
 		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
 	}
 
 	private boolean isLed(int start) {
 		int before = start - 1;
-		while (this.terms.cue(before, Cue.APPROXIMATE)) {
+		while (before > start - MOST_WORDS_BEFORE && this.terms.cue(before, Cue.APPROXIMATE)) {
 			before--;
 		}
 		return this.terms.cue(before, Cue.LEAD) || this.terms.cue(before, Cue.LEAVE)

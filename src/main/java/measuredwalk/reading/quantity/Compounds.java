@@ -22,7 +22,7 @@ final class Compounds {
 		while (longer != null) {
 			smallest = unitOf(longer).size();
 			measured = new Measured(longer.value(), longer.number(), commonUnit(measured, longer), longer.end(),
-					longer.bound());
+					longer.bound(), longer.otherValue());
 			longer = next(terms, measured, smallest);
 		}
 		return withTail(terms, measured, smallest);
@@ -74,7 +74,9 @@ final class Compounds {
 	}
 
 	private static Measured combined(Measured measured, NumberPhrase number, Unit part, int end, double value) {
-		return new Measured(value + number.value() * part.size(), measured.number(), part, end, measured.bound());
+		double other = part.other() == null ? 0 : number.value() * part.other().size();
+		return new Measured(value + number.value() * part.size(), measured.number(), part, end, measured.bound(),
+				measured.otherValue() + other);
 	}
 
 	private static boolean hasParts(Unit unit) {
@@ -89,6 +91,7 @@ final class Compounds {
 	 */
 	private static int partStart(Terms terms, int end) {
 		int at = terms.is(end, ",") ? end + 1 : end;
+		at = terms.is(at, "plus") || terms.is(at, "with") ? at + 1 : at;
 		at = terms.cue(at, Cue.AND) && !terms.is(at, "n'") ? at + 1 : at;
 		return at > end && terms.is(at, ",") ? at + 1 : at;
 	}
@@ -114,7 +117,8 @@ final class Compounds {
 	private static boolean isOtherAmount(Terms terms, int end) {
 		int at = terms.is(end, "of") ? end + 1 : end;
 		at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
-		return at > end ? terms.unit(at) != null || at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of")
+		return at > end
+				? terms.unit(at) != null || (at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of"))
 				: terms.unit(at) != null;
 	}
 

@@ -57,7 +57,7 @@ final class Dates {
 		int day = day(terms, at + 1);
 		int end = OrdinalNumbers.end(terms, at + 1);
 		boolean ordinal = end > at + 1;
-		if (day < 1 || !ordinal && (!isMonth(terms, at, false) || !isFree(terms, at + 2))) {
+		if (day < 1 || (!ordinal && (!isMonth(terms, at, false) || !isFree(terms, at + 2)))) {
 			return null;
 		}
 		return dated(terms, at, day, terms.term(at).month(), ordinal ? end : at + 2);
@@ -72,7 +72,7 @@ final class Dates {
 
 	/** 'may' and 'mar' are months only where nothing else fits. */
 	private static boolean isMonth(Terms terms, int at, boolean behindOf) {
-		return terms.cue(at, Cue.MONTH) && (behindOf || !terms.is(at, "may") && !terms.is(at, "march"));
+		return terms.cue(at, Cue.MONTH) && (behindOf || (!terms.is(at, "may") && !terms.is(at, "march")));
 	}
 
 	private static boolean isFree(Terms terms, int at) {

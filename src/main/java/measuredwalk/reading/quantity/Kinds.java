@@ -53,6 +53,7 @@ final class Kinds {
 		return switch (unit.name()) {
 			case "celsius" -> Scale.CELSIUS;
 			case "fahrenheit" -> Scale.FAHRENHEIT;
+			case "kelvin" -> Scale.KELVIN;
 			default -> null;
 		};
 	}

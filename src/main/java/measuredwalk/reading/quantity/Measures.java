@@ -45,7 +45,7 @@ final class Measures {
 		int unit = Numbers.fillersEnd(terms, at + 1);
 		boolean filler = unit > at + 1;
 		boolean hour = terms.is(unit, "hour")
-				|| filler && (terms.is(unit, "mile") || terms.is(unit, "minute") || terms.is(unit, "kilometre"));
+				|| (filler && (terms.is(unit, "mile") || terms.is(unit, "minute") || terms.is(unit, "kilometre")));
 		return hour ? new NumberPhrase(1, at + 1, NumberPhrase.Style.ARTICLE, false) : null;
 	}
 
@@ -94,6 +94,11 @@ final class Measures {
 		return behindFillers == at ? null : Units.at(terms, behindFillers);
 	}
 
+	/** 'a km' and 'an hr' are said; 'a dm' and 'a g' are something else. */
+	private static boolean isAbbreviation(Terms terms, int at) {
+		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr");
+	}
+
 	/**
 	 * 'a second' and 'a g' are seldom measures; a lone letter needs figures before it.
 	 */
@@ -102,7 +107,7 @@ final class Measures {
 		if (number.isArticle()) {
 			boolean second = terms.is(word, "second") && terms.kind(word + 1) == measuredwalk.reading.Token.Kind.WORD
 					&& !terms.is(word + 1, "or") && !terms.is(word + 1, "and");
-			return second || terms.word(word).length() == 1 || unit.unit().is(Dimension.OTHER)
+			return second || isAbbreviation(terms, word) || unit.unit().is(Dimension.OTHER)
 					|| unit.unit().is(Dimension.TIMES);
 		}
 		return number.style() != NumberPhrase.Style.FIGURES && terms.word(word).length() == 1

@@ -45,7 +45,7 @@ final class QuantityScan {
 
 	/** The 'a day' of '40 mg a day', 'twice a week'. */
 	private boolean isRate(int at, List<Match> matches) {
-		boolean behind = !matches.isEmpty() && matches.get(matches.size() - 1).end() == at
+		boolean behind = (!matches.isEmpty() && matches.get(matches.size() - 1).end() == at)
 				|| this.terms.is(at - 1, "once") || this.terms.cue(at - 1, Cue.TIMES);
 		Unit unit = this.terms.numeral(at) == Numeral.ARTICLE && behind ? this.terms.unit(at + 1) : null;
 		return unit != null && unit.is(Dimension.TIME) && unit.size() >= 86_400;
@@ -53,7 +53,7 @@ final class QuantityScan {
 
 	/** Most words begin nothing: they are passed over at once. */
 	private boolean mayStart(int at) {
-		return this.terms.term(at) != Term.NONE || Starters.has(this.terms.word(at));
+		return this.terms.term(at).isKnown() || Starters.has(this.terms.word(at));
 	}
 
 	private @Nullable Match at(int at) {
@@ -92,7 +92,7 @@ final class QuantityScan {
 	/** Figures behind a hyphen that is joined to a word are a name: 'SCP-173'. */
 	private boolean isInsideWord(int at) {
 		return this.terms.is(at - 1, "-") && this.terms.glued(at - 1) && this.terms.glued(at)
-				&& this.terms.kind(at - 2) == Token.Kind.WORD && this.terms.term(at - 2) == Term.NONE;
+				&& this.terms.kind(at - 2) == Token.Kind.WORD && !this.terms.term(at - 2).isKnown();
 	}
 
 	private @Nullable Match otherAt(int at) {

@@ -55,8 +55,8 @@ final class TimeRanges {
 	}
 
 	private int joinEnd(int end, boolean between) {
-		boolean join = this.terms.is(end, "-") || this.terms.cue(end, Cue.RANGE) && !this.terms.is(end, "or")
-				|| between && this.terms.is(end, "and");
+		boolean join = this.terms.is(end, "-") || (this.terms.cue(end, Cue.RANGE) && !this.terms.is(end, "or"))
+				|| (between && this.terms.is(end, "and"));
 		return join ? end + 1 : end;
 	}
 
@@ -68,7 +68,7 @@ final class TimeRanges {
 		boolean likely = !first.isBare() && !last.isBare();
 		boolean hours = first.hour() <= 12 && last.hour() <= 12 && first.minute() == 0
 				&& !(last.isBare() && last.minute() > 0);
-		return likely && (from || last.secondOfDay() > first.secondOfDay()) || from && hours;
+		return (likely && (from || last.secondOfDay() > first.secondOfDay())) || (from && hours);
 	}
 
 	/** 'from 10 am for 3 hours 30 minutes'. */
