@@ -19,6 +19,8 @@ final class LexiconParser {
 
 	private final Symbols symbols;
 
+	private final Map<String, String> groups = new HashMap<>();
+
 	private String file = "";
 
 	private int line;
@@ -42,6 +44,9 @@ final class LexiconParser {
 			}
 			else if (text.startsWith("class ")) {
 				addClass(text);
+			}
+			else if (text.startsWith("group ")) {
+				addGroup(text);
 			}
 			else if (text.startsWith("near ") && text.contains(":") && section != null) {
 				addRule(text, section);
@@ -84,6 +89,27 @@ final class LexiconParser {
 		this.symbols.addClass(name, new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +"))));
 	}
 
+	/** Reads a line such as {@code group rise: get up|stand}. */
+	private void addGroup(String text) {
+		int colon = text.indexOf(':');
+		if (colon < 0) {
+			throw error("the group has no phrases", "Write it as 'group name: phrase|phrase'");
+		}
+		this.groups.put("{" + text.substring("group ".length(), colon).strip() + "}",
+				"(" + text.substring(colon + 1).strip() + ")");
+	}
+
+	private String withGroups(String text) {
+		String whole = text;
+		for (Map.Entry<String, String> group : this.groups.entrySet()) {
+			whole = whole.replace(group.getKey(), group.getValue());
+		}
+		if (whole.contains("{")) {
+			throw error("'" + text + "' has a group that is not known", "Define it above with 'group'");
+		}
+		return whole;
+	}
+
 	/** Reads a line such as {@code near 6: <gum> <pale>}. */
 	private void addRule(String text, Entry section) {
 		int colon = text.indexOf(':');
@@ -103,7 +129,7 @@ final class LexiconParser {
 			throw error("'" + text + "' has capitals or an apostrophe",
 					"Write lower case, and 'do not' for don't, 'he is' for he's");
 		}
-		for (List<String> words : Phrase.writtenOut(text)) {
+		for (List<String> words : Phrase.writtenOut(withGroups(text))) {
 			check(words, text);
 			this.lexicon.addPhrase(words, section);
 		}

@@ -50,7 +50,7 @@ public final class WordReader {
 		for (Token token : typed) {
 			repaired.add((token.kind() == Token.Kind.WORD) ? repaired(token, text, name) : token);
 		}
-		return new WordsBuilder(this.lexicon, name, repaired.size()).build(repaired);
+		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
 	}
 
 	/**
@@ -67,7 +67,11 @@ public final class WordReader {
 		if (name != null && word.startsWith(name)) {
 			return token;
 		}
-		String writtenOut = this.shortForms.writtenOut(word);
+		String writtenOut = this.shortForms
+			.writtenOut(word.endsWith("'s") ? word.substring(0, word.length() - 2) : word);
+		if (word.endsWith("'s")) {
+			writtenOut += "'s";
+		}
 		if (!writtenOut.equals(word)) {
 			return token.withWord(writtenOut);
 		}
