@@ -79,7 +79,8 @@ public final class MessageReader {
 	/** 'ok', 'later', 'thanks' out of the blue. */
 	private static boolean isOnlyChat(Annotation annotation, OwnerMessage message) {
 		Words words = annotation.words();
-		if (words.size() == 0 || words.size() > MOST_CHAT_WORDS || (message.question() != Question.ANY && isOk(words))) {
+		if (words.size() == 0 || words.size() > MOST_CHAT_WORDS
+				|| (message.question() != Question.ANY && isOk(words))) {
 			return false;
 		}
 		boolean[] chat = new boolean[words.size()];
