@@ -42,11 +42,15 @@ public final class RunLengths {
 	}
 
 	private static RunLengths of(Cusum chart, DoubleUnaryOperator below, double width, int states) {
+		double[] belowStep = new double[2 * states];
+		for (int i = 0; i < belowStep.length; i++) {
+			belowStep[i] = below.applyAsDouble(chart.reference() + (i - states + 0.5) * width);
+		}
 		double[][] equations = new double[states][states + 1];
 		for (int from = 0; from < states; from++) {
 			double under = 0;
 			for (int to = 0; to < states; to++) {
-				double up = below.applyAsDouble(chart.reference() + (to - from + 0.5) * width);
+				double up = belowStep[to - from + states];
 				equations[from][to] = ((to == from) ? 1 : 0) - (up - under);
 				under = up;
 			}

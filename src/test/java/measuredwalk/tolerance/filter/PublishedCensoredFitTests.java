@@ -3,7 +3,7 @@ package measuredwalk.tolerance.filter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -113,27 +113,21 @@ class PublishedCensoredFitTests {
 		return modeAt(seen, Math.exp((low + high) / 2));
 	}
 
+	/** All of it at once: with nothing that drifts, the order does not matter. */
 	private static Fit modeAt(List<Seen> seen, double spread) {
-		Grid grid = new Grid(0, 0.02, 601);
-		PointMasses belief = PointMasses.flat(grid);
+		Grid grid = new Grid(0, 0.005, 2401);
 		ThresholdCurve curve = new ThresholdCurve(grid, spread);
-		double evidence = 0;
+		double[] likelihood = new double[grid.size()];
+		Arrays.fill(likelihood, 1);
 		for (Seen one : seen) {
-			double[] likelihood = likelihood(curve, one);
-			PointMasses weighed = belief.weighed(likelihood);
-			evidence += Math.log(weighed.total());
-			belief = weighed.normalised();
+			double[] once = Double.isInfinite(one.by()) ? curve.notBy(one.after())
+					: curve.between(one.after(), one.by());
+			for (int i = 0; i < likelihood.length; i++) {
+				likelihood[i] *= Math.pow(once[i], one.count());
+			}
 		}
-		return mode(belief, spread, evidence);
-	}
-
-	private static double[] likelihood(ThresholdCurve curve, Seen one) {
-		double[] once = Double.isInfinite(one.by()) ? curve.notBy(one.after()) : curve.between(one.after(), one.by());
-		List<Double> powers = new ArrayList<>();
-		for (double chance : once) {
-			powers.add(Math.pow(chance, one.count()));
-		}
-		return powers.stream().mapToDouble(Double::doubleValue).toArray();
+		PointMasses weighed = PointMasses.flat(grid).weighed(likelihood);
+		return mode(weighed.normalised(), spread, Math.log(weighed.total()));
 	}
 
 	/** The top of the parabola through the three highest log masses. */
