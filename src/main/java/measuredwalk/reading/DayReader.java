@@ -26,8 +26,8 @@ final class DayReader {
 			"saturday", "sunday");
 
 	/** Words after which a day is compared with, and is not the day of the walk. */
-	private static final Set<String> OTHER_DAY = Set.of("than", "as", "since", "like", "from", "until", "till", "before",
-			"after", "for", "next", "every", "by", "to", "was", "and");
+	private static final Set<String> OTHER_DAY = Set.of("than", "as", "since", "like", "from", "until", "till",
+			"before", "after", "for", "next", "every", "by", "to", "was", "and");
 
 	private static final int DAYS_OF_WEEK = 7;
 

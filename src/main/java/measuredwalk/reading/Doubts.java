@@ -8,13 +8,15 @@ import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Says of which fields the reading is not sure, and asks about the least sure one. A field
- * is sure when its words have one reading, a guess when they have two or are not
+ * Says of which fields the reading is not sure, and asks about the least sure one. A
+ * field is sure when its words have one reading, a guess when they have two or are not
  * plausible, and missing when they have none; only guesses are asked about.
  */
 final class Doubts {
 
-	/** Accepted speeds of a walk in km/h; from 0.3 and to 9 it is asked back (bands ours). */
+	/**
+	 * Accepted speeds of a walk in km/h; from 0.3 and to 9 it is asked back (bands ours).
+	 */
 	private static final double SLOWEST = 1;
 
 	private static final double FASTEST = 6;

@@ -62,6 +62,12 @@ public final class MessageReader {
 	 * @return what its text supports
 	 */
 	public Reading read(OwnerMessage message) {
+		List<OwnerMessage> parts = LongMessage.parts(message);
+		return (parts.size() == 1) ? readPart(message)
+				: LongMessage.joined(parts.stream().map(this::readPart).toList());
+	}
+
+	private Reading readPart(OwnerMessage message) {
 		Words words = this.wordReader.read(message.text(), message.dogName());
 		Annotation annotation = Annotation.of(words, this.lexicon);
 		if (!this.language.isEnglish(words, message.text(), message.dogName()) || isOnlyChat(annotation, message)) {
@@ -79,7 +85,8 @@ public final class MessageReader {
 	/** 'ok', 'later', 'thanks' out of the blue. */
 	private static boolean isOnlyChat(Annotation annotation, OwnerMessage message) {
 		Words words = annotation.words();
-		if (words.size() == 0 || words.size() > MOST_CHAT_WORDS || (message.question() != Question.ANY && isOk(words))) {
+		if (words.size() == 0 || words.size() > MOST_CHAT_WORDS
+				|| (message.question() != Question.ANY && isOk(words))) {
 			return false;
 		}
 		boolean[] chat = new boolean[words.size()];

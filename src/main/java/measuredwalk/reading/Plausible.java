@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** Drops a distance that no dog walks in that time, and dates the walks. */
 final class Plausible {
 
-	/** Outside these speeds in km/h the distance is dropped and the minutes kept (ours). */
+	/**
+	 * Outside these speeds in km/h the distance is dropped and the minutes kept (ours).
+	 */
 	private static final double SLOWEST = 0.3;
 
 	private static final double FASTEST = 9;

@@ -24,7 +24,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the walks, onsets and stiff minutes of a message. */
 public final class AmountReader {
 
-	private final Annotation annotation;	/** Hours before this one are of the night. */
+	private final Annotation annotation;
+
+	/** Hours before this one are of the night. */
 	private static final int DAWN_HOUR = 6;
 
 	private static final Set<String> CLOCK = Set.of("at", "about", "around", "by", "from", "till", "until", "since",
@@ -33,7 +35,8 @@ public final class AmountReader {
 	private final Question question;
 
 	private final List<Observation> observations;
-private final NumberRoles roles;
+
+	private final NumberRoles roles;
 
 	private final WalkBuilder walks;
 
@@ -44,7 +47,8 @@ private final NumberRoles roles;
 	private @Nullable Double wrongMinutes;
 
 	private AmountReader(Annotation annotation, Question question, List<Observation> observations) {
-		this.annotation = annotation;		this.question = question;
+		this.annotation = annotation;
+		this.question = question;
 		this.observations = observations;
 		this.roles = new NumberRoles(annotation, question, observations);
 		this.walks = new WalkBuilder(annotation, this.roles, question);
@@ -64,11 +68,14 @@ private final NumberRoles roles;
 		Words words = annotation.words();
 		List<Placed> placed = new ArrayList<>();
 		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
-			int from = words.firstFrom(quantity.span().firstToken());			int to = words.firstFrom(quantity.span().lastToken() + 1);
+			int from = words.firstFrom(quantity.span().firstToken());
+			int to = words.firstFrom(quantity.span().lastToken() + 1);
 			placed.add(new Placed(reader.asMinutes(quantity, from, to), from, to));
 		}
 		return reader.read(placed, observations);
-	}	/** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
+	}
+
+	/** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
 	private Quantity asMinutes(Quantity quantity, int from, int to) {
 		if (!(quantity instanceof ClockTime time) || this.question != Question.WALK
 				|| !(time.bare() || isBeforeDayPart(to))) {
@@ -93,7 +100,8 @@ private final NumberRoles roles;
 
 	private boolean isBesideSign(int word) {
 		return this.observations.stream()
-			.anyMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
+			.anyMatch((
+					seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
 	}
 
 	private Amounts read(List<Placed> placed, List<Observation> observations) {
@@ -123,9 +131,12 @@ private final NumberRoles roles;
 		return words;
 	}
 
-	/** 'left 7.55, back 8.20, limped from 8.10': minutes from the start of the only walk. */
+	/**
+	 * 'left 7.55, back 8.20, limped from 8.10': minutes from the start of the only walk.
+	 */
 	private void addClockOnset(Placed placed, ClockTime time, List<WalkTold> told) {
-		if (told.size() != 1 || told.get(0).start() == null || told.get(0).minutes() == null || !isBesideSign(placed.from())) {
+		if (told.size() != 1 || told.get(0).start() == null || told.get(0).minutes() == null
+				|| !isBesideSign(placed.from())) {
 			return;
 		}
 		double minute = Duration.between(told.get(0).start(), time.time()).toMinutes();

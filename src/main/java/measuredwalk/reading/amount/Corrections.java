@@ -33,7 +33,9 @@ final class Corrections {
 		return words.is(placed.from() - 1, "not")
 				|| (words.is(placed.from() - 2, "not") && words.is(placed.from() - 1, "the"))
 				|| (words.is(placed.from() - 1, "of") && words.is(placed.from() - 2, "instead"));
-	}	private static boolean isOld(Placed placed, Words words) {
+	}
+
+	private static boolean isOld(Placed placed, Words words) {
 		if (words.is(placed.to(), "not")) {
 			return false;
 		}

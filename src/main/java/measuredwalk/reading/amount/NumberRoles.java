@@ -19,7 +19,9 @@ import measuredwalk.signs.SignKind;
 final class NumberRoles {
 
 	/** A bare number above this is no minutes of a walk. */
-	private static final double MOST_MINUTES = 180;	/** 'a foot of snow' is no walk. */
+	private static final double MOST_MINUTES = 180;
+
+	/** 'a foot of snow' is no walk. */
 	private static final double LEAST_METRES = 5;
 
 	/** A bare number below this counts something else. */
@@ -54,12 +56,13 @@ final class NumberRoles {
 			"she", "with", "first", "this", "tonight", "last", "after", "then", "before", "there", "back", "i", "we",
 			"round", "on", "in", "when", "so", "because", "again", "altogether", "total", "lol", "no", "it", "at", "by",
 			"over", "around", "together", "though", "apiece", "max", "tops", "easy", "gentle", "slow", "until", "till",
-			"to", "of", "for", "outside", "only", "just", "if", "once", "was", "along", "down", "up", "gone", "onward", "onwards", "full", "yards");
+			"to", "of", "for", "outside", "only", "just", "if", "once", "was", "along", "down", "up", "gone", "onward",
+			"onwards", "full", "yards");
 
 	private static final Set<String> NUMBERED = Set.of("number", "no", "bus", "age", "aged", "is", "the", "page",
 			"flat", "room", "gate", "route", "platform", "block", "road", "lane", "street", "channel", "since",
-			"before", "weighs", "weight", "weighed", "kilos", "all",
-			"turned", "stage", "step", "goes", "took", "second", "third", "this", "that", "which", "last", "other");
+			"before", "weighs", "weight", "weighed", "kilos", "all", "turned", "stage", "step", "goes", "took",
+			"second", "third", "this", "that", "which", "last", "other");
 
 	private static final Set<String> TOTAL = Set.of("total", "altogether", "overall", "told", "full");
 
@@ -89,7 +92,8 @@ final class NumberRoles {
 
 	Role of(Placed placed) {
 		Quantity quantity = placed.quantity();
-		if (quantity instanceof Distance) {			boolean walked = ((Distance) quantity).metres().value() >= LEAST_METRES;
+		if (quantity instanceof Distance distance) {
+			boolean walked = distance.metres().value() >= LEAST_METRES;
 			return (!walked || isElsewhere(placed)) ? Role.NONE : Role.WALK;
 		}
 		if (quantity instanceof Duration duration) {
@@ -120,12 +124,14 @@ final class NumberRoles {
 		}
 		if (isOnset(placed)) {
 			return Role.ONSET;
-		}		boolean inAll = this.words.is(placed.to(), "in")
+		}
+		boolean inAll = this.words.is(placed.to(), "in")
 				&& (this.words.is(placed.to() + 1, "all") || this.words.is(placed.to() + 1, "total"));
 		boolean total = inAll || this.near.after(placed, TOTAL, 1) || this.near.before(placed, TOTAL, 2);
 		if (this.question != Question.WALK && !total && !isWalkTold(placed)) {
 			return Role.NONE;
-		}		return total ? Role.TOTAL : Role.WALK;
+		}
+		return total ? Role.TOTAL : Role.WALK;
 	}
 
 	private boolean isElsewhere(Placed placed) {
@@ -142,8 +148,8 @@ final class NumberRoles {
 	/** 'since one hour', 'come up in an hour'. */
 	private boolean isSince(Placed placed) {
 		return this.words.is(placed.from() - 1, "since")
-				|| (this.words.is(placed.from() - 1, "in")
-				&& this.question == Question.ANY && !this.observations.isEmpty())
+				|| (this.words.is(placed.from() - 1, "in") && this.question == Question.ANY
+						&& !this.observations.isEmpty())
 				|| (this.words.is(placed.to(), "since") && !this.words.isBreakBefore(placed.to()))
 				|| (this.question == Question.ANY && this.words.is(placed.to(), "after"))
 				|| (this.question != Question.MORNING && this.words.is(placed.to(), "later"));
@@ -230,7 +236,8 @@ final class NumberRoles {
 		int clause = this.near.clause(placed);
 		for (Observation seen : this.observations) {
 			int other = this.annotation.clauses().of(seen.mention().from());
-			boolean sentence = this.near.sentence(placed) == this.annotation.clauses().sentenceOf(seen.mention().from());
+			boolean sentence = this.near.sentence(placed) == this.annotation.clauses()
+				.sentenceOf(seen.mention().from());
 			boolean reached = ahead ? other == clause + 1 : (other < clause && other >= clause - 3);
 			if (seen.sign().present() && (other == clause || (sentence && reached))) {
 				return true;
@@ -241,7 +248,8 @@ final class NumberRoles {
 
 	private boolean isMinutes(BareNumber number, Placed placed) {
 		double value = number.amount().value();
-		if (value < FEWEST_MINUTES || value > MOST_MINUTES || (this.question == Question.ANY && !isWalkNear(placed) && !isCorrected(placed))) {
+		if (value < FEWEST_MINUTES || value > MOST_MINUTES
+				|| (this.question == Question.ANY && !isWalkNear(placed) && !isCorrected(placed))) {
 			return false;
 		}
 		if (this.question == Question.MORNING) {

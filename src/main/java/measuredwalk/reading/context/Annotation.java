@@ -82,7 +82,8 @@ public final class Annotation {
 			if (over != null && over.category() == Category.GUARD && over.length() >= mention.length()) {
 				return;
 			}
-		}		if (isSwallowed(mention)) {
+		}
+		if (isSwallowed(mention)) {
 			return;
 		}
 		if (mention.category() == Category.TERMINATION) {
@@ -98,7 +99,9 @@ public final class Annotation {
 		if (!shorter) {
 			this.mentions.add(mention);
 		}
-	}	/** The 'right' of 'right after'. */
+	}
+
+	/** The 'right' of 'right after'. */
 	private boolean isInMoment(Mention mention) {
 		return this.mentions.stream()
 			.anyMatch((other) -> other.category() == Category.MOMENT && other.overlaps(mention)

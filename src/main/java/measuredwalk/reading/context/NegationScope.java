@@ -30,7 +30,9 @@ final class NegationScope {
 
 	private static final Set<String> NUMBERS = Set.of("one", "two", "three", "four", "five", "six", "seven", "eight",
 			"ten", "twelve", "fifteen", "twenty", "thirty", "forty", "half", "hour", "quarter", "few", "couple",
-			"minute", "minutes", "mins", "min");	private static final Set<String> SELF = Set.of("he", "she", "his", "hers", "dog");
+			"minute", "minutes", "mins", "min");
+
+	private static final Set<String> SELF = Set.of("he", "she", "his", "hers", "dog");
 
 	private static final Set<String> MUCH = Set.of("much", "bad", "badly", "often", "hard", "heavily");
 
@@ -194,10 +196,12 @@ final class NegationScope {
 			if (cover != null && cover.from() == at) {
 				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
 					return true;
-				}				if (cover.category() == Category.SIGN) {
+				}
+				if (cover.category() == Category.SIGN) {
 					break;
 				}
-			}			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
+			}
+			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
 				break;
 			}
 			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
@@ -205,7 +209,9 @@ final class NegationScope {
 			}
 		}
 		return isTakenBack(to);
-	}	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
+	}
+
+	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
 	boolean isSelfDenied(int to) {
 		for (int at = to; at <= Math.min(to + 1, this.words.size() - 3); at++) {
 			boolean self = SELF.contains(this.words.form(at)) || isSelf(at);

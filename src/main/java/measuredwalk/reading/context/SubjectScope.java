@@ -50,7 +50,9 @@ final class SubjectScope {
 			}
 		}
 		return false;
-	}	/** 'screaming, but that was the baby'. */
+	}
+
+	/** 'screaming, but that was the baby'. */
 	boolean isNamedAfter(int to) {
 		for (Mention other : this.others) {
 			if (other.from() >= to && !other.value().equals("human") && other.from() > 1
@@ -70,7 +72,7 @@ final class SubjectScope {
 		}
 		for (int at = writer.to(); at < from; at++) {
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
-					|| isOfDog(at) || this.annotation.coverOf(at) == null && !isSmall(at)) {
+					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !isSmall(at))) {
 				return false;
 			}
 		}
@@ -107,7 +109,8 @@ final class SubjectScope {
 		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1));
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
-			turned |= this.words.is(at, "but") || this.words.is(at, "though");			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
+			turned |= this.words.is(at, "but") || this.words.is(at, "though");
+			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
 			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {

@@ -33,9 +33,12 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 	boolean hasUrgent(SignKind kind) {
 		return this.observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
-	}	boolean hasHot(SignKind kind) {
+	}
+
+	boolean hasHot(SignKind kind) {
 		return this.observations.stream()
-			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has("hot"));
+			.anyMatch(
+					(seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has("hot"));
 	}
 
 	boolean hasSevere(SignKind kind) {

@@ -66,7 +66,8 @@ public final class LevelRules {
 			// UK VMD; FDA letter of 2024.
 			new LevelRule("wobble, leaking urine, thirst or vomiting after an anti-NGF injection", Level.SAME_DAY,
 					(found) -> found.gets("anti-ngf") && found.has(SignKind.ATAXIA, SignKind.INCONTINENCE,
-							SignKind.POLYDIPSIA, SignKind.VOMITING)),			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
+							SignKind.POLYDIPSIA, SignKind.VOMITING)),
+			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
 			new LevelRule("blood with sickness or loose stool", Level.SAME_DAY,
 					(found) -> found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA)),
 			// Expert opinion.

@@ -45,7 +45,8 @@ final class Inflections {
 		String stem = word.substring(0, word.length() - 1);
 		if (last == 'e') {
 			String adverb = word.endsWith("le") ? stem + "y" : word;
-			return List.of(word + "s", word + "d", stem + "ing", stem + "in", word + "r", word + "st", word + "ing", adverb);
+			return List.of(word + "s", word + "d", stem + "ing", stem + "in", word + "r", word + "st", word + "ing",
+					adverb);
 		}
 		if (last == 'y' && VOWELS.indexOf(before) < 0) {
 			return List.of(stem + "ies", stem + "ied", word + "ing", stem + "ier", stem + "iest", stem + "ily",

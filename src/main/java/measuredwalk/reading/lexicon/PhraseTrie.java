@@ -88,7 +88,9 @@ final class PhraseTrie {
 		}
 	}
 
-	/** A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'. */
+	/**
+	 * A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'.
+	 */
 	private boolean isBarrier(int[] symbols) {
 		for (int symbol : symbols) {
 			if (symbol == this.barrier) {

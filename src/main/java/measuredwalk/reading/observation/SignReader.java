@@ -62,9 +62,10 @@ public final class SignReader {
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
 		SignKind worse = PART_OF.get(seen.sign().kind());
-		return worse != null && seen.sign().present() && all.stream()
-			.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
-				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+		return worse != null && seen.sign().present()
+				&& all.stream()
+					.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
+						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
 	private static boolean isSame(Mention one, Mention other) {

@@ -23,7 +23,8 @@ final class Slots {
 	private static final Set<SignKind> PLACED = EnumSet.of(SignKind.LAMENESS, SignKind.STIFFNESS,
 			SignKind.HIND_LIMB_DRAGGING, SignKind.TREMBLING, SignKind.PAIN, SignKind.JOINT_LICKING, SignKind.SWELLING,
 			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
-			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING, SignKind.VOCALISING);
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING,
+			SignKind.VOCALISING);
 
 	/** There or not there; how much is not told by 'a bit' or 'so'. */
 	private static final Set<SignKind> UNGRADED = EnumSet.of(SignKind.COLLAPSE, SignKind.SEIZURE, SignKind.RECUMBENCY,
@@ -32,7 +33,10 @@ final class Slots {
 
 	private static final Set<String> MOVING = Set.of("come", "came", "comes", "coming", "go", "went", "goes", "going",
 			"walk", "walked", "walking", "head", "heading", "turn", "turned", "get", "got", "getting", "and", "way",
-			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "am", "hurry", "bounce", "bounced");	private static final Set<String> RIGHTED = Set.of("coming", "come", "came", "all", "is", "put", "be", "not");
+			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "am", "hurry", "bounce",
+			"bounced");
+
+	private static final Set<String> RIGHTED = Set.of("coming", "come", "came", "all", "is", "put", "be", "not");
 
 	private static final Set<String> SIDED = Set.of("left", "right", "near", "off", "his", "her", "both", "l", "r");
 
@@ -104,7 +108,8 @@ final class Slots {
 		}
 		if (grade.overlaps(sign)) {
 			return 0;
-		}		if (this.words.is(grade.from(), "so") && grade.length() == 1 && sign.from() != grade.to()) {
+		}
+		if (this.words.is(grade.from(), "so") && grade.length() == 1 && sign.from() != grade.to()) {
 			return 9;
 		}
 		if (grade.to() <= sign.from()) {
@@ -130,7 +135,8 @@ final class Slots {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			Side side = sign.side();
-			Limb limb = sign.limb();			boolean corrected = isCorrected(mention);
+			Limb limb = sign.limb();
+			boolean corrected = isCorrected(mention);
 			if (mention.category() == Category.SIDE && (side == null || corrected) && !mention.value().equals("both")) {
 				side = Coded.of(Side.class, mention.value());
 			}
@@ -140,7 +146,9 @@ final class Slots {
 			observations.set(best, observation
 				.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 		}
-	}	/** 'the left, no, I mean right': what comes last counts. */
+	}
+
+	/** 'the left, no, I mean right': what comes last counts. */
 	private boolean isCorrected(Mention mention) {
 		for (int at = mention.from() - 1; at >= Math.max(0, mention.from() - 3); at--) {
 			if (Set.of("mean", "meant", "sorry", "actually", "no", "rather").contains(this.words.form(at))) {
@@ -174,9 +182,10 @@ final class Slots {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			if (sign.when() == null) {
-				observations.set(best, observation.with(new Sign(sign.kind(), sign.present(), sign.severity(),
-						sign.side(), sign.limb(), Coded.of(Moment.class, mention.value()),
-						mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
+				observations.set(best,
+						observation.with(new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(),
+								sign.limb(), Coded.of(Moment.class, mention.value()),
+								mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
 			}
 		}
 	}
@@ -208,7 +217,9 @@ final class Slots {
 		return best;
 	}
 
-	/** 'his leg quivers when he stands, back left': the place comes as an afterthought. */
+	/**
+	 * 'his leg quivers when he stands, back left': the place comes as an afterthought.
+	 */
 	private boolean isFragment(Mention mention, Mention sign) {
 		int from = mention.from();
 		while (!this.words.isBreakBefore(from)) {

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,7 +44,7 @@ public final class WordList {
 			.filter((entry) -> Character.isUpperCase(entry.charAt(0)))
 			.map((entry) -> entry.toLowerCase(Locale.ROOT))
 			.filter((name) -> !NO_PERSONS.contains(name))
-			.collect(Collectors.toUnmodifiableSet());
+			.collect(Collectors.toCollection(HashSet::new));
 	}
 
 	/**
