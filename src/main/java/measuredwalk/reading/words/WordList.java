@@ -37,9 +37,8 @@ public final class WordList {
 	private final Set<String> names;
 
 	private WordList(Set<String> entries) {
-		this.words = entries.stream()
-			.map((entry) -> entry.toLowerCase(Locale.ROOT))
-			.collect(Collectors.toUnmodifiableSet());
+		this.words = new HashSet<>();
+		entries.forEach((entry) -> this.words.add(entry.toLowerCase(Locale.ROOT)));
 		this.names = entries.stream()
 			.filter((entry) -> Character.isUpperCase(entry.charAt(0)))
 			.map((entry) -> entry.toLowerCase(Locale.ROOT))
