@@ -62,6 +62,12 @@ public final class MessageReader {
 	 * @return what its text supports
 	 */
 	public Reading read(OwnerMessage message) {
+		List<OwnerMessage> parts = LongMessage.parts(message);
+		return (parts.size() == 1) ? readPart(message)
+				: LongMessage.joined(parts.stream().map(this::readPart).toList());
+	}
+
+	private Reading readPart(OwnerMessage message) {
 		Words words = this.wordReader.read(message.text(), message.dogName());
 		Annotation annotation = Annotation.of(words, this.lexicon);
 		if (!this.language.isEnglish(words, message.text(), message.dogName()) || isOnlyChat(annotation, message)) {

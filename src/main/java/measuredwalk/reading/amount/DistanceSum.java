@@ -80,7 +80,8 @@ final class DistanceSum {
 			if (words.isBreakBefore(at) || words.is(at, "total")) {
 				return back && !words.is(at, "total");
 			}
-			back |= words.is(at, "back") && words.is(at - 1, "and") || words.is(at, "way") && words.is(at - 1, "each");
+			back |= (words.is(at, "back") && words.is(at - 1, "and"))
+					|| (words.is(at, "way") && words.is(at - 1, "each"));
 			if (words.is(at, "there") && words.is(at + 1, "and")) {
 				return false;
 			}

@@ -92,8 +92,8 @@ final class NumberRoles {
 
 	Role of(Placed placed) {
 		Quantity quantity = placed.quantity();
-		if (quantity instanceof Distance) {
-			boolean walked = ((Distance) quantity).metres().value() >= LEAST_METRES;
+		if (quantity instanceof Distance distance) {
+			boolean walked = distance.metres().value() >= LEAST_METRES;
 			return (!walked || isElsewhere(placed)) ? Role.NONE : Role.WALK;
 		}
 		if (quantity instanceof Duration duration) {

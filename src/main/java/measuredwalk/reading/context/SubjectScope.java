@@ -72,7 +72,7 @@ final class SubjectScope {
 		}
 		for (int at = writer.to(); at < from; at++) {
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
-					|| isOfDog(at) || this.annotation.coverOf(at) == null && !isSmall(at)) {
+					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !isSmall(at))) {
 				return false;
 			}
 		}

@@ -70,7 +70,7 @@ final class Inflections {
 	private static Map<String, List<String>> irregular() {
 		Map<String, List<String>> forms = new HashMap<>();
 		for (String line : LexiconFiles.lines("irregular.txt")) {
-			List<String> words = List.of(line.split(" "));
+			List<String> words = List.of(line.split(" ", -1));
 			forms.put(words.get(0), words.subList(1, words.size()));
 		}
 		return Map.copyOf(forms);

@@ -30,6 +30,8 @@ public final class Lexicon {
 
 	private final int[] dog = { this.symbols.of(DOG) };
 
+	private final LexiconParser parser = new LexiconParser(this, this.symbols);
+
 	Lexicon() {
 	}
 
@@ -41,11 +43,14 @@ public final class Lexicon {
 	 */
 	public static Lexicon standard() {
 		Lexicon lexicon = new Lexicon();
-		LexiconParser parser = new LexiconParser(lexicon, lexicon.symbols);
 		for (String file : LexiconFiles.standard()) {
-			parser.parse(file, LexiconFiles.rawLines(file));
+			lexicon.parse(file, LexiconFiles.rawLines(file));
 		}
 		return lexicon;
+	}
+
+	void parse(String file, List<String> lines) {
+		this.parser.parse(file, lines);
 	}
 
 	Entry addEntry(Category category, String value, java.util.Map<String, String> flags) {

@@ -61,7 +61,7 @@ final class LexiconParser {
 		if (!text.endsWith("]")) {
 			throw error("the heading '" + text + "' is not closed", "End it with ]");
 		}
-		String[] words = text.substring(1, text.length() - 1).strip().split(" +");
+		String[] words = text.substring(1, text.length() - 1).strip().split(" +", -1);
 		boolean valued = words.length > 1 && !words[1].contains("=");
 		Map<String, String> flags = new HashMap<>();
 		for (int at = valued ? 2 : 1; at < words.length; at++) {
@@ -86,7 +86,8 @@ final class LexiconParser {
 			throw error("the class has no words", "Write it as 'class name: word word'");
 		}
 		String name = "<" + text.substring("class ".length(), colon).strip() + ">";
-		this.symbols.addClass(name, new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +"))));
+		this.symbols.addClass(name,
+				new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +", -1))));
 	}
 
 	/** Reads a line such as {@code group rise: get up|stand}. */
@@ -116,7 +117,7 @@ final class LexiconParser {
 		if (colon < 0) {
 			throw error("the rule '" + text + "' has no distance", "Write it as 'near 6: <class> <class>'");
 		}
-		List<String> classes = List.of(text.substring(colon + 1).strip().split(" +"));
+		List<String> classes = List.of(text.substring(colon + 1).strip().split(" +", -1));
 		check(classes, text);
 		this.lexicon.addRule(section, classes, Integer.parseInt(text.substring("near ".length(), colon).strip()));
 	}

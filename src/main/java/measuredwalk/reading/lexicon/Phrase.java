@@ -38,7 +38,8 @@ final class Phrase {
 		List<String> parts = new ArrayList<>();
 		StringBuilder part = new StringBuilder();
 		int depth = 0;
-		for (char letter : line.toCharArray()) {
+		for (int at = 0; at < line.length(); at++) {
+			char letter = line.charAt(at);
 			depth += (letter == '(') ? 1 : (letter == ')') ? -1 : 0;
 			if (letter == ' ' && depth == 0) {
 				addTo(parts, part);
@@ -75,12 +76,12 @@ final class Phrase {
 	private static List<List<String>> endings(String choice) {
 		List<List<String>> endings = new ArrayList<>();
 		if (choice.startsWith("(")) {
-			for (String phrase : choice.substring(1, choice.length() - 1).split("\\|")) {
+			for (String phrase : choice.substring(1, choice.length() - 1).split("\\|", -1)) {
 				endings.addAll(writtenOut(phrase.strip()));
 			}
 			return endings;
 		}
-		for (String word : choice.split("\\|")) {
+		for (String word : choice.split("\\|", -1)) {
 			endings.add(List.of(word));
 		}
 		return endings;

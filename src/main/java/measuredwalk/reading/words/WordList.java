@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,14 +37,13 @@ public final class WordList {
 	private final Set<String> names;
 
 	private WordList(Set<String> entries) {
-		this.words = entries.stream()
-			.map((entry) -> entry.toLowerCase(Locale.ROOT))
-			.collect(Collectors.toUnmodifiableSet());
+		this.words = new HashSet<>();
+		entries.forEach((entry) -> this.words.add(entry.toLowerCase(Locale.ROOT)));
 		this.names = entries.stream()
 			.filter((entry) -> Character.isUpperCase(entry.charAt(0)))
 			.map((entry) -> entry.toLowerCase(Locale.ROOT))
 			.filter((name) -> !NO_PERSONS.contains(name))
-			.collect(Collectors.toUnmodifiableSet());
+			.collect(Collectors.toCollection(HashSet::new));
 	}
 
 	/**

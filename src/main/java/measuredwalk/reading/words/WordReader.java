@@ -59,7 +59,7 @@ public final class WordReader {
 	 * @return true when it is
 	 */
 	public boolean knows(String word) {
-		return this.english.knows(word) || this.lexicon.symbolsOf(word).length > 0;
+		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word);
 	}
 
 	private Token repaired(Token token, String text, @Nullable String name) {
