@@ -41,7 +41,7 @@ final class NegationScope {
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
 
 	private static final Set<String> VERBS = Set.of("was", "is", "has", "had", "did", "does", "were", "seemed",
-			"looked", "came", "got", "started", "went", "keeps", "kept", "felt", "still");
+			"looked", "came", "got", "started", "went", "keeps", "kept", "felt", "still", "being", "keep", "threw");
 
 	private final Annotation annotation;
 
@@ -52,7 +52,7 @@ final class NegationScope {
 		this.words = annotation.words();
 	}
 
-	Polarity of(int from, int to) {
+	Polarity of(int from, int to, boolean urgent) {
 		Polarity before = before(from);
 		if (before == Polarity.NEGATED && isUntil(to)) {
 			return Polarity.ASSERTED;
@@ -63,7 +63,7 @@ final class NegationScope {
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
-		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+		return isDeniedAfter(to, urgent) ? Polarity.NEGATED : Polarity.ASSERTED;
 	}
 
 	/** 'was not dragging it as much as last time': less, but there. */
@@ -185,16 +185,17 @@ final class NegationScope {
 
 	/**
 	 * Whether a denial comes after a phrase: 'limping: none', 'stiffness has gone'.
-	 * @param from index of its first word
 	 * @param to index after its last word
+	 * @param urgent an emergency that is 'gone' again stays one
 	 * @return true when one does
 	 */
-	boolean isDeniedAfter(int from, int to) {
+	boolean isDeniedAfter(int to, boolean urgent) {
 		int end = Math.min(this.words.size(), to + REACH_AFTER);
 		for (int at = to; at < end; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
-				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
+				if (cover.category() == Category.NEGATION && isAnswer(cover, to)
+						&& !(urgent && cover.entry().has("eased"))) {
 					return true;
 				}
 				if (cover.category() == Category.SIGN) {
