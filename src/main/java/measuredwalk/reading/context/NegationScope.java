@@ -25,6 +25,9 @@ final class NegationScope {
 	/** Words between a phrase and a denial after it at most. */
 	private static final int REACH_AFTER = 6;
 
+	/** A list joined by 'or' may be long. */
+	private static final int REACH_LIST = 20;
+
 	/** 'none of those' reaches back over a whole list. */
 	private static final int REACH_ALL = 40;
 
@@ -93,6 +96,9 @@ final class NegationScope {
 		for (int at = from - 1; at >= 0 && reach > 0; at--, reach--) {
 			if (this.words.isSentenceBefore(at + 1) || (this.words.isBreakBefore(at + 1) && !listGoesOn(at + 1))) {
 				return Polarity.ASSERTED;
+			}
+			if (this.words.isBreakBefore(at + 1) && at + 1 < from) {
+				reach = REACH;
 			}
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.to() > from && DENIALS.contains(this.words.form(at))) {
@@ -171,7 +177,7 @@ final class NegationScope {
 		if (this.words.is(after, "or") || this.words.is(after, "nor")) {
 			return true;
 		}
-		for (int at = after; at < Math.min(this.words.size(), after + REACH); at++) {
+		for (int at = after; at < Math.min(this.words.size(), after + REACH_LIST); at++) {
 			if ((at > after && this.words.isSentenceBefore(at)) || this.annotation.isTermination(at)
 					|| PRONOUNS.contains(this.words.form(at)) || VERBS.contains(this.words.form(at))) {
 				return false;
