@@ -81,7 +81,8 @@ final class ModelPolicy implements Policy {
 			this.lastAsked = date;
 			Suggestion today = this.course.suggest(date);
 			return new Dose(today.walks(), today.minutes(), today.chanceOfTrouble(), today.toleranceLow(),
-					today.toleranceMedian(), today.toleranceHigh());
+					today.toleranceMedian(), today.toleranceHigh(),
+					today.reasons().isEmpty() ? "" : today.reasons().get(0).code());
 		}
 
 	}
