@@ -30,8 +30,4 @@ record Flare(double depth, double days, int age) {
 		return (logShift() == 0) ? NONE : new Flare(this.depth, this.days, this.age + 1);
 	}
 
-	boolean isOver() {
-		return logShift() == 0;
-	}
-
 }

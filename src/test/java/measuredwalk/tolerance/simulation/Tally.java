@@ -12,6 +12,8 @@ final class Tally {
 	/** One minute too many costs as much as three too few. */
 	private static final double COST_ABOVE = 3;
 
+	private static final double NO_WALK = 0.5;
+
 	private final List<Double> comeDowns = new ArrayList<>();
 
 	private long days;
@@ -54,12 +56,12 @@ final class Tally {
 		this.predictions += other.predictions;
 	}
 
-	private void add(TrialDay day) {
-		double minutes = Math.max(0.5, day.dose().minutes());
+	void add(TrialDay day) {
+		double minutes = day.dose().minutes();
 		this.days++;
 		this.above += (minutes > day.limit()) ? 1 : 0;
 		this.under += (minutes < FAR_BELOW * day.bestSafe()) ? 1 : 0;
-		this.regret += regret(minutes, Math.max(0.5, day.limit()));
+		this.regret += regret(minutes, day.limit());
 		this.regretOfBest += regret(minutes, day.bestSafe());
 		this.shareOfBest += minutes / day.bestSafe();
 		if (!Double.isNaN(day.dose().chance())) {
@@ -69,8 +71,15 @@ final class Tally {
 		}
 	}
 
+	/**
+	 * What a day costs.
+	 * @param minutes minutes suggested; below half a minute counts as half a minute,
+	 * which is no walk
+	 * @param best minutes that would have been right
+	 * @return 3 for each unit of log distance above, 1 below
+	 */
 	static double regret(double minutes, double best) {
-		double distance = Math.log(minutes / best);
+		double distance = Math.log(Math.max(NO_WALK, minutes) / Math.max(NO_WALK, best));
 		return (distance > 0) ? COST_ABOVE * distance : -distance;
 	}
 
@@ -85,6 +94,10 @@ final class Tally {
 			}
 		}
 		return fromDrop.size();
+	}
+
+	long days() {
+		return this.days;
 	}
 
 	double above() {

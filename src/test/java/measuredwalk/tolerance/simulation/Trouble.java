@@ -2,7 +2,6 @@ package measuredwalk.tolerance.simulation;
 
 import java.util.List;
 
-import measuredwalk.signs.Overall;
 import measuredwalk.signs.Severity;
 import measuredwalk.signs.Sign;
 import measuredwalk.tolerance.ToleranceEvent;
@@ -17,13 +16,13 @@ enum Trouble {
 
 	NONE,
 
-	/** A sign on a walk, or a morning that is worse or stiff and not said to be usual. */
+	/**
+	 * A sign on a walk. Stiff mornings are left out: dogs with arthritis have them
+	 * anyway.
+	 */
 	SOME,
 
-	/**
-	 * A morning with a clear sign: worse than usual since yesterday, which is what a
-	 * flare begins as.
-	 */
+	/** A morning with a clear sign, which is what a flare begins as. */
 	FLARE;
 
 	static Trouble of(ToleranceEvent event) {
@@ -34,12 +33,7 @@ enum Trouble {
 	}
 
 	private static Trouble ofMorning(MorningSeen morning) {
-		if (morning.signs().stream().anyMatch(Trouble::clear)) {
-			return FLARE;
-		}
-		boolean worse = morning.overall() == Overall.WORSE;
-		boolean usual = morning.overall() == Overall.USUAL;
-		return (worse || (anyPresent(morning.signs()) && !usual)) ? SOME : NONE;
+		return morning.signs().stream().anyMatch(Trouble::clear) ? FLARE : NONE;
 	}
 
 	private static boolean anyPresent(List<Sign> signs) {
