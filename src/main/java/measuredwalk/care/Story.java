@@ -58,10 +58,12 @@ class Story implements IncomingHandler {
 
 	private final FirstDragging dragging;
 
+	private final WhatIf whatIf;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging) {
+			FirstDragging dragging, WhatIf whatIf) {
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -78,6 +80,7 @@ class Story implements IncomingHandler {
 		this.suggestions = suggestions;
 		this.askBacks = askBacks;
 		this.dragging = dragging;
+		this.whatIf = whatIf;
 	}
 
 	@Override
@@ -129,7 +132,8 @@ class Story implements IncomingHandler {
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.dragging.answered(turn, open, reply) || saysNoWalk(turn, reading, open, reply)) {
+		if (this.dragging.answered(turn, open, reply) || this.whatIf.answered(turn, reply)
+				|| saysNoWalk(turn, reading, open, reply)) {
 			return;
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
