@@ -1,12 +1,13 @@
 package measuredwalk.messaging;
 
+import java.sql.SQLException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.dao.ConcurrencyFailureException;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Component;
@@ -24,6 +25,12 @@ class InboxWorker {
 
 	/** Two chats that write to the same dog may get in each other's way a few times. */
 	private static final int MOST_CONFLICTS = 25;
+
+	/**
+	 * SQLSTATE of a lost race: serialization failure, deadlock, lock not available, a
+	 * unique key taken meanwhile, and what PostgreSQL says to everything after that.
+	 */
+	private static final Set<String> PASSING = Set.of("40001", "40P01", "55P03", "HYT00", "23505", "25P02");
 
 	private static final Logger log = LoggerFactory.getLogger(InboxWorker.class);
 
@@ -95,9 +102,19 @@ class InboxWorker {
 		});
 	}
 
-	private static boolean passing(RuntimeException cause) {
-		return cause instanceof TransientDataAccessException || cause instanceof ConcurrencyFailureException
-				|| cause instanceof DataAccessResourceFailureException;
+	/**
+	 * Whether trying again may help: somebody else wrote the same row at the same time,
+	 * or the database is away. The libraries wrap that in many ways, so the database's
+	 * own code counts.
+	 */
+	private static boolean passing(Throwable cause) {
+		for (Throwable each = cause; each != null; each = each.getCause()) {
+			if (each instanceof TransientDataAccessException || each instanceof DataAccessResourceFailureException
+					|| (each instanceof SQLException sql && PASSING.contains(String.valueOf(sql.getSQLState())))) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 }
