@@ -90,6 +90,10 @@ class Story implements IncomingHandler {
 			this.commands.run(message, reply);
 			return;
 		}
+		if (message.wordless()) {
+			wordless(message, reply);
+			return;
+		}
 		this.households.carerIn(message.chatId())
 			.ifPresentOrElse((carer) -> handle(message, carer, reply), () -> stranger(message, reply));
 	}
@@ -101,6 +105,16 @@ class Story implements IncomingHandler {
 
 	private Reply reply(IncomingMessage message) {
 		return new Reply(this.outbox, this.replies, message.chatId(), "in/" + message.id());
+	}
+
+	/**
+	 * The bot can neither hear nor see; it says so, but not to somebody who wants no
+	 * messages.
+	 */
+	private void wordless(IncomingMessage message, Reply reply) {
+		if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
+			reply.say(message.spoken() ? Phrase.CANNOT_LISTEN : Phrase.CANNOT_SEE);
+		}
 	}
 
 	private void stranger(IncomingMessage message, Reply reply) {

@@ -101,6 +101,10 @@ public enum Phrase implements Coded {
 	NO_WALK,
 	/** The end of a check-in. */
 	CHECK_IN_DONE,
+	/** A voice message came, which the bot cannot hear. */
+	CANNOT_LISTEN,
+	/** A picture or something else came that the bot cannot read. */
+	CANNOT_SEE,
 	/** Something went wrong here. */
 	APOLOGY,
 	/** The words that a dog's signs are joined by. */
