@@ -152,6 +152,19 @@ public final class PointMasses {
 	}
 
 	/**
+	 * The kinds added up in groups: kind k goes to group k modulo the number of groups.
+	 * @param groups number of groups
+	 * @return masses of the groups
+	 */
+	public PointMasses grouped(int groups) {
+		double[][] grouped = new double[groups][this.grid.size()];
+		for (int kind = 0; kind < this.masses.length; kind++) {
+			addTo(kind, grouped[kind % groups], 0);
+		}
+		return new PointMasses(this.grid, grouped, this.low, this.high);
+	}
+
+	/**
 	 * Weighs by how likely an observation is, the same for every kind. Not normalised, so
 	 * that {@link #total()} is the chance of the observation.
 	 * @param likelihood for each point
