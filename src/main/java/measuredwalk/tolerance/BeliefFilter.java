@@ -20,6 +20,9 @@ final class BeliefFilter {
 	/** Where the tails of steps are cut, in standard deviations. */
 	private static final double REACH = 5.5;
 
+	/** Drops are rare, so that less of their tails is worth the work. */
+	private static final double DROP_REACH = 4;
+
 	private final ToleranceSettings settings;
 
 	private final Axes axes;
@@ -57,7 +60,7 @@ final class BeliefFilter {
 	private static Drift drift(DriftSettings settings, double daily, double step) {
 		return new Drift(List.of(new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step, REACH)),
 				new Drift.Step(settings.dropChance(),
-						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, REACH))));
+						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, DROP_REACH))));
 	}
 
 	Axes axes() {
