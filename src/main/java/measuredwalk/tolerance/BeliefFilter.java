@@ -20,6 +20,9 @@ final class BeliefFilter {
 	/** Where the tails of steps are cut, in standard deviations. */
 	private static final double REACH = 5.5;
 
+	/** Drops are rare, so that less of their tails is worth the work. */
+	private static final double DROP_REACH = 4;
+
 	private final ToleranceSettings settings;
 
 	private final Axes axes;
@@ -36,6 +39,9 @@ final class BeliefFilter {
 
 	private final FlareMoves flareMoves;
 
+	/** A factor of 1 everywhere. */
+	private final double[] certain;
+
 	BeliefFilter(ToleranceSettings settings) {
 		this.settings = settings;
 		double step = Axes.step(settings);
@@ -47,12 +53,14 @@ final class BeliefFilter {
 		this.walkLikelihood = new WalkLikelihood(settings.owners(), onset);
 		this.overload = new ThresholdCurve(this.axes.today(), settings.mornings().overloadDeviation());
 		this.flareMoves = new FlareMoves(settings.flares(), onset);
+		this.certain = new double[this.axes.today().size()];
+		java.util.Arrays.fill(this.certain, 1);
 	}
 
 	private static Drift drift(DriftSettings settings, double daily, double step) {
 		return new Drift(List.of(new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step, REACH)),
 				new Drift.Step(settings.dropChance(),
-						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, REACH))));
+						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, DROP_REACH))));
 	}
 
 	Axes axes() {
@@ -94,6 +102,26 @@ final class BeliefFilter {
 	PointMasses overnight(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning,
 			boolean afterMedicine) {
 		PointMasses weighed = belief.moved(moves(belief, walks, morning));
+		return drifted(weighed, walks, morning, afterMedicine);
+	}
+
+	/**
+	 * The law of the log of the next morning's tolerance: as by {@link #overnight} and
+	 * {@link #today}, for less work, since owner classes drift alike.
+	 * @param belief the belief of this morning
+	 * @param walks what was told of today's walks
+	 * @param morning the next morning's likelihood, or null when it was not told
+	 * @param afterMedicine whether a medicine was changed lately
+	 * @return the law
+	 */
+	GridLaw lawOvernight(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning,
+			boolean afterMedicine) {
+		PointMasses weighed = belief.moved(moves(belief, walks, morning)).grouped(2);
+		return today(drifted(weighed, walks, morning, afterMedicine), DayWalks.NONE);
+	}
+
+	private PointMasses drifted(PointMasses weighed, DayWalks walks, @Nullable MorningLikelihood morning,
+			boolean afterMedicine) {
 		boolean silent = morning == null && walks.evidence().isEmpty();
 		double widest = this.settings.drift().widest();
 		if (silent && weighed.law().variance() > widest * widest) {
@@ -105,36 +133,60 @@ final class BeliefFilter {
 	private List<KindMove> moves(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning) {
 		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
 		double[][] seen = (morning != null) ? morning.of(this.overload, walks.load()) : null;
+		FlareSettings flares = this.settings.flares();
 		List<KindMove> moves = new ArrayList<>();
-		for (int from = 0; from < 2; from++) {
-			double[] flare = this.flareMoves.flare(from == 1, walks.overload());
-			for (int to = 0; to < 2; to++) {
-				double[] common = new double[flare.length];
-				for (int i = 0; i < common.length; i++) {
-					double turns = (to == 1) ? flare[i] : 1 - flare[i];
-					common[i] = (seen != null) ? turns * seen[to][i] : turns;
-				}
-				addMoves(moves, from, to, common, told, belief);
+		for (int to = 0; to < 2; to++) {
+			double stays = (to == 1) ? flares.stayChance() : 1 - flares.stayChance();
+			double starts = (to == 1) ? flares.startChance() : 1 - flares.startChance();
+			double[] common = (seen != null) ? seen[to] : this.certain;
+			boolean overload = walks.overload() > 0;
+			addMoves(moves, to, overload ? new double[] { 0, stays } : new double[] { starts, stays }, common, told,
+					belief);
+			if (overload) {
+				double[] begins = this.flareMoves.beginning(to == 1, walks.overload());
+				multiply(begins, common);
+				addMoves(moves, to, new double[] { 1, 0 }, begins, told, belief);
 			}
 		}
 		return moves;
 	}
 
-	private void addMoves(List<KindMove> moves, int from, int to, double[] common, List<ClassLikelihood> told,
+	/**
+	 * One average over luck serves the moves from no flare and from a flare, which look
+	 * at the same values a flare apart. A factor of 0 leaves a move out.
+	 */
+	private void addMoves(List<KindMove> moves, int to, double[] factors, double[] common, List<ClassLikelihood> told,
 			PointMasses belief) {
-		double[] today = new double[common.length];
 		double[] fresh = new double[0];
+		double[] scratch = new double[common.length];
 		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
 			ClassLikelihood said = told.get(ownerClass);
 			if (ownerClass == 0 || !said.shares(told.get(ownerClass - 1))) {
-				for (int i = 0; i < today.length; i++) {
-					today[i] = common[i] * said.today()[i];
-				}
-				fresh = new double[this.axes.fresh().size()];
-				this.luck.expect(today, this.axes.firstToday(from == 1), fresh, belief.low(), belief.high(),
-						new double[fresh.length]);
+				fresh = overLuck(common, said.today(), belief.low(), belief.high(), scratch);
 			}
-			moves.add(new KindMove(2 * ownerClass + from, 2 * ownerClass + to, fresh, said.factor()));
+			for (int from = 0; from < 2; from++) {
+				if (factors[from] > 0) {
+					moves.add(new KindMove(2 * ownerClass + from, 2 * ownerClass + to, fresh,
+							(from == 1) ? 0 : this.axes.flarePoints(), said.factor() * factors[from]));
+				}
+			}
+		}
+	}
+
+	private double[] overLuck(double[] common, double[] said, int low, int high, double[] scratch) {
+		double[] today = new double[common.length];
+		int end = high + this.axes.flarePoints();
+		for (int i = low; i < end + 2 * this.axes.luckPoints(); i++) {
+			today[i] = common[i] * said[i];
+		}
+		double[] fresh = new double[this.axes.fresh().size() + this.axes.flarePoints()];
+		this.luck.expect(today, this.axes.firstToday(true), fresh, low, end, scratch);
+		return fresh;
+	}
+
+	private static void multiply(double[] into, double[] by) {
+		for (int i = 0; i < into.length; i++) {
+			into[i] *= by[i];
 		}
 	}
 
@@ -153,10 +205,11 @@ final class BeliefFilter {
 		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
 		double[] today = new double[this.axes.today().size()];
 		double[] placed = new double[today.length];
-		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
+		int classes = belief.kinds() / 2;
+		for (int ownerClass = 0; ownerClass < classes; ownerClass++) {
 			belief.addTo(2 * ownerClass, placed, this.axes.firstToday(false));
 			belief.addTo(2 * ownerClass + 1, placed, this.axes.firstToday(true));
-			boolean last = ownerClass + 1 == told.size();
+			boolean last = ownerClass + 1 == classes;
 			if (last || !walks.evidence().isEmpty()) {
 				addToday(placed, told.get(ownerClass), today);
 				placed = new double[today.length];

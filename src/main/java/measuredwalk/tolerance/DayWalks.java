@@ -60,7 +60,11 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	 * The greatest load that the dog had at any time of the day, 0 when none is known.
 	 */
 	double load() {
-		return this.evidence.stream().mapToDouble(WalkEvidence::total).max().orElse(0);
+		double greatest = 0;
+		for (WalkEvidence walk : this.evidence) {
+			greatest = Math.max(greatest, walk.total());
+		}
+		return greatest;
 	}
 
 	/**
@@ -72,7 +76,12 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	}
 
 	boolean hasSigns() {
-		return this.evidence.stream().anyMatch(WalkEvidence::hasSigns);
+		for (WalkEvidence walk : this.evidence) {
+			if (walk.hasSigns()) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Hours between the starts of two walks when no times are told. */

@@ -1,10 +1,8 @@
 package measuredwalk.tolerance;
 
-import java.util.Arrays;
-
 import measuredwalk.tolerance.filter.ThresholdCurve;
 
-/** How likely a flare begins, stays or passes overnight, by today's tolerance. */
+/** How likely a flare begins overnight after too much, by today's tolerance. */
 final class FlareMoves {
 
 	private final FlareSettings settings;
@@ -17,19 +15,16 @@ final class FlareMoves {
 	}
 
 	/**
-	 * The chances that there is a flare tomorrow.
-	 * @param from whether there is a flare today
-	 * @param load today's greatest load, 0 when unknown
+	 * The chances that a flare begins after a load, or that none does.
+	 * @param begins whether one begins
+	 * @param load today's greatest load
 	 * @return for each of today's tolerances the chance
 	 */
-	double[] flare(boolean from, double load) {
-		double[] chances = this.curve.by(from ? 0 : load / this.settings.overload());
-		if (from) {
-			Arrays.fill(chances, this.settings.stayChance());
-			return chances;
-		}
+	double[] beginning(boolean begins, double load) {
+		double[] chances = this.curve.by(load / this.settings.overload());
 		for (int i = 0; i < chances.length; i++) {
-			chances[i] = this.settings.startChance() + this.settings.afterOverloadChance() * chances[i];
+			double flare = this.settings.startChance() + this.settings.afterOverloadChance() * chances[i];
+			chances[i] = begins ? flare : 1 - flare;
 		}
 		return chances;
 	}

@@ -59,9 +59,11 @@ final class Planner {
 
 	private PointMasses belief(Evening before, DayWalks walks, @Nullable MorningLikelihood morning, DayFacts today,
 			Standing standing) {
-		boolean afterMedicine = standing.changedMedicineWithin(this.parts.settings().drift().afterMedicineDays(),
-				today.date());
-		return this.parts.filter().overnight(before.belief(), walks, morning, afterMedicine);
+		return this.parts.filter().overnight(before.belief(), walks, morning, afterMedicine(today, standing));
+	}
+
+	private boolean afterMedicine(DayFacts today, Standing standing) {
+		return standing.changedMedicineWithin(this.parts.settings().drift().afterMedicineDays(), today.date());
 	}
 
 	private GridLaw law(PointMasses belief) {
@@ -86,8 +88,9 @@ final class Planner {
 			for (MorningGrade lighter : lighter(grade)) {
 				if (!walks.equals(before.walks()) || !Objects.equals(lighter, grade)) {
 					MorningLikelihood morning = likelihood(before, today.morning(), lighter);
-					PointMasses belief = belief(before, walks, morning, today, standing);
-					least = least.least(dose(law(belief), today, standing));
+					GridLaw law = this.parts.filter()
+						.lawOvernight(before.belief(), walks, morning, afterMedicine(today, standing));
+					least = least.least(dose(law, today, standing));
 				}
 			}
 		}

@@ -12,12 +12,12 @@ package measuredwalk.tolerance.filter;
 public final class Kernel {
 
 	/** Spacing of the samples in standard deviations: at most this. */
-	private static final double SPACING = 0.85;
+	private static final double SPACING = 0.5;
 
 	/** Where the tails are cut, in standard deviations: 1e-10 of the mass is beyond. */
 	private static final double FULL_REACH = 6.5;
 
-	private static final int WIDEST_STRIDE = 3;
+	private static final int WIDEST_STRIDE = 4;
 
 	private final int first;
 

@@ -152,6 +152,19 @@ public final class PointMasses {
 	}
 
 	/**
+	 * The kinds added up in groups: kind k goes to group k modulo the number of groups.
+	 * @param groups number of groups
+	 * @return masses of the groups
+	 */
+	public PointMasses grouped(int groups) {
+		double[][] grouped = new double[groups][this.grid.size()];
+		for (int kind = 0; kind < this.masses.length; kind++) {
+			addTo(kind, grouped[kind % groups], 0);
+		}
+		return new PointMasses(this.grid, grouped, this.low, this.high);
+	}
+
+	/**
 	 * Weighs by how likely an observation is, the same for every kind. Not normalised, so
 	 * that {@link #total()} is the chance of the observation.
 	 * @param likelihood for each point
@@ -160,7 +173,7 @@ public final class PointMasses {
 	public PointMasses weighed(double[] likelihood) {
 		java.util.List<KindMove> stays = new java.util.ArrayList<>();
 		for (int kind = 0; kind < this.masses.length; kind++) {
-			stays.add(new KindMove(kind, kind, likelihood, 1));
+			stays.add(new KindMove(kind, kind, likelihood, 0, 1));
 		}
 		return moved(stays);
 	}
@@ -173,14 +186,18 @@ public final class PointMasses {
 	public PointMasses moved(Iterable<KindMove> moves) {
 		double[][] moved = new double[this.masses.length][this.grid.size()];
 		for (KindMove move : moves) {
-			addProduct(this.masses[move.from()], move.likelihood(), moved[move.to()], move.factor());
+			addProduct(move, moved[move.to()]);
 		}
 		return new PointMasses(this.grid, moved, this.low, this.high);
 	}
 
-	private void addProduct(double[] from, double[] likelihood, double[] to, double factor) {
+	private void addProduct(KindMove move, double[] to) {
+		double[] from = this.masses[move.from()];
+		double[] likelihood = move.likelihood();
+		int start = move.start();
+		double factor = move.factor();
 		for (int i = this.low; i < this.high; i++) {
-			to[i] += from[i] * likelihood[i] * factor;
+			to[i] += from[i] * likelihood[start + i] * factor;
 		}
 	}
 
