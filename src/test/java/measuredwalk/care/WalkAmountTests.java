@@ -42,7 +42,7 @@ class WalkAmountTests {
 			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), LocalTime.of(7, 30)), "Teasel", null, null,
 			true, null, new Plan(DAY, 20, 2, 6, 40), List.of(), List.of(), DAY, EVENING, 0);
 
-	private final Turn turn = new Turn(new IncomingMessage(1, 1, "Rowan", "some words", null, EVENING),
+	private final Turn turn = new Turn(new IncomingMessage(1, 1, "Rowan", "some words", EVENING, null),
 			new Carer(UUID.randomUUID(), this.dog.household().id(), 1, "Rowan", false), this.dog);
 
 	private static WalkTold distance(double metres) {
