@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class BeliefFilter {
 
+	/** Where the tails of steps are cut, in standard deviations. */
+	private static final double REACH = 4.5;
+
 	private final ToleranceSettings settings;
 
 	private final Axes axes;
@@ -36,7 +39,7 @@ final class BeliefFilter {
 	BeliefFilter(ToleranceSettings settings) {
 		this.settings = settings;
 		double step = Axes.step(settings);
-		this.luck = Kernel.normal(0, settings.walking().dayDeviation(), step);
+		this.luck = Kernel.normal(0, settings.walking().dayDeviation(), step, REACH);
 		this.axes = Axes.of(settings, this.luck.reach());
 		this.drift = drift(settings.drift(), settings.drift().dailyDeviation(), step);
 		this.driftAfterMedicine = drift(settings.drift(), settings.drift().afterMedicineDeviation(), step);
@@ -47,9 +50,9 @@ final class BeliefFilter {
 	}
 
 	private static Drift drift(DriftSettings settings, double daily, double step) {
-		return new Drift(
-				List.of(new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step)), new Drift.Step(
-						settings.dropChance(), Kernel.normal(settings.dropMean(), settings.dropDeviation(), step))));
+		return new Drift(List.of(new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step, REACH)),
+				new Drift.Step(settings.dropChance(),
+						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, REACH))));
 	}
 
 	Axes axes() {
@@ -90,52 +93,48 @@ final class BeliefFilter {
 	 */
 	PointMasses overnight(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning,
 			boolean afterMedicine) {
-		PointMasses weighed = belief.moved(moves(walks, morning)).normalised();
+		PointMasses weighed = belief.moved(moves(belief, walks, morning));
 		boolean silent = morning == null && walks.evidence().isEmpty();
 		double widest = this.settings.drift().widest();
 		if (silent && weighed.law().variance() > widest * widest) {
-			return weighed;
+			return weighed.normalised();
 		}
 		return weighed.drifted(afterMedicine ? this.driftAfterMedicine : this.drift).normalised();
 	}
 
-	private List<KindMove> moves(DayWalks walks, @Nullable MorningLikelihood morning) {
-		double[] @Nullable [] told = walks.evidence().isEmpty() ? null : this.walkLikelihood.of(walks.evidence());
+	private List<KindMove> moves(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning) {
+		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
+		double[][] seen = (morning != null) ? morning.of(this.overload, walks.load()) : null;
 		List<KindMove> moves = new ArrayList<>();
-		for (boolean from : new boolean[] { false, true }) {
-			for (boolean to : new boolean[] { false, true }) {
-				double[] common = this.flareMoves.chances(from, to, walks.load());
-				if (morning != null) {
-					multiply(common, morning.of(this.overload, walks.load(), to));
+		for (int from = 0; from < 2; from++) {
+			double[] flare = this.flareMoves.flare(from == 1, walks.load());
+			for (int to = 0; to < 2; to++) {
+				double[] common = new double[flare.length];
+				for (int i = 0; i < common.length; i++) {
+					double turns = (to == 1) ? flare[i] : 1 - flare[i];
+					common[i] = (seen != null) ? turns * seen[to][i] : turns;
 				}
-				addMoves(moves, from, to, common, told);
+				addMoves(moves, from, to, common, told, belief);
 			}
 		}
 		return moves;
 	}
 
-	private void addMoves(List<KindMove> moves, boolean from, boolean to, double[] common, double[] @Nullable [] told) {
-		double[] shared = (told != null) ? null : overLuck(common, from);
-		for (int ownerClass = 0; ownerClass < this.settings.owners().classes(); ownerClass++) {
-			double[] likelihood = shared;
-			if (likelihood == null) {
-				double[] today = common.clone();
-				multiply(today, java.util.Objects.requireNonNull(told)[ownerClass]);
-				likelihood = overLuck(today, from);
+	private void addMoves(List<KindMove> moves, int from, int to, double[] common, List<ClassLikelihood> told,
+			PointMasses belief) {
+		double[] today = new double[common.length];
+		double[] fresh = new double[0];
+		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
+			ClassLikelihood said = told.get(ownerClass);
+			if (ownerClass == 0 || !said.shares(told.get(ownerClass - 1))) {
+				for (int i = 0; i < today.length; i++) {
+					today[i] = common[i] * said.today()[i];
+				}
+				fresh = new double[this.axes.fresh().size()];
+				this.luck.expect(today, this.axes.firstToday(from == 1), fresh, belief.low(), belief.high(),
+						new double[fresh.length]);
 			}
-			moves.add(new KindMove(2 * ownerClass + (from ? 1 : 0), 2 * ownerClass + (to ? 1 : 0), likelihood));
-		}
-	}
-
-	private double[] overLuck(double[] today, boolean flare) {
-		double[] fresh = new double[this.axes.fresh().size()];
-		this.luck.expect(today, this.axes.firstToday(flare), fresh, fresh.length);
-		return fresh;
-	}
-
-	private static void multiply(double[] into, double[] by) {
-		for (int i = 0; i < into.length; i++) {
-			into[i] *= by[i];
+			moves.add(new KindMove(2 * ownerClass + from, 2 * ownerClass + to, fresh, said.factor()));
 		}
 	}
 
@@ -146,29 +145,27 @@ final class BeliefFilter {
 	 * @return the law of the log of today's tolerance in minutes
 	 */
 	GridLaw today(PointMasses belief, DayWalks walks) {
-		double[] @Nullable [] told = walks.evidence().isEmpty() ? null : this.walkLikelihood.of(walks.evidence());
+		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
 		double[] today = new double[this.axes.today().size()];
-		int groups = (told != null) ? told.length : 1;
-		for (int group = 0; group < groups; group++) {
-			double[] placed = placed(belief, (told != null) ? group : -1);
-			double[] moved = new double[placed.length];
-			this.luck.move(placed, 0, moved, 0, placed.length, 1);
-			for (int i = 0; i < today.length; i++) {
-				today[i] += (told != null) ? moved[i] * told[group][i] : moved[i];
+		double[] placed = new double[today.length];
+		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
+			belief.addTo(2 * ownerClass, placed, this.axes.firstToday(false));
+			belief.addTo(2 * ownerClass + 1, placed, this.axes.firstToday(true));
+			boolean last = ownerClass + 1 == told.size();
+			if (last || !walks.evidence().isEmpty()) {
+				addToday(placed, told.get(ownerClass), today);
+				placed = new double[today.length];
 			}
 		}
 		return new GridLaw(this.axes.today(), today);
 	}
 
-	/** Masses on today's grid without luck, of one owner class or of all for -1. */
-	private double[] placed(PointMasses belief, int ownerClass) {
-		double[] placed = new double[this.axes.today().size()];
-		for (int kind = 0; kind < belief.kinds(); kind++) {
-			if (ownerClass < 0 || kind / 2 == ownerClass) {
-				belief.addTo(kind, placed, this.axes.firstToday(isFlare(kind)));
-			}
+	private void addToday(double[] placed, ClassLikelihood said, double[] today) {
+		double[] moved = new double[placed.length];
+		this.luck.move(placed, 0, placed.length, moved, said.factor(), new double[placed.length]);
+		for (int i = 0; i < today.length; i++) {
+			today[i] += moved[i] * said.today()[i];
 		}
-		return placed;
 	}
 
 	/**
@@ -179,9 +176,7 @@ final class BeliefFilter {
 	static double flareChance(PointMasses belief) {
 		double chance = 0;
 		for (int kind = 1; kind < belief.kinds(); kind += 2) {
-			for (int i = 0; i < belief.grid().size(); i++) {
-				chance += belief.mass(kind, i);
-			}
+			chance += belief.total(kind);
 		}
 		return chance;
 	}

@@ -63,6 +63,10 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 		return this.evidence.stream().mapToDouble(WalkEvidence::total).max().orElse(0);
 	}
 
+	boolean hasSigns() {
+		return this.evidence.stream().anyMatch(WalkEvidence::hasSigns);
+	}
+
 	/** Hours between the starts of two walks when no times are told. */
 	static double usualGap(int walksPlanned, WalkSettings settings) {
 		return settings.walkingDay() / Math.max(1, walksPlanned - 1);

@@ -1,7 +1,5 @@
 package measuredwalk.tolerance;
 
-import java.util.List;
-
 import measuredwalk.tolerance.filter.PointMasses;
 
 /**
@@ -11,14 +9,14 @@ import measuredwalk.tolerance.filter.PointMasses;
  * @param facts what was told of the day's walks
  * @param walks the same in order and with carried loads
  * @param usual the dog's usual mornings, that day's among them
- * @param past the last days, that day the last
+ * @param past the days since enrolment, that day the last
  */
-record Evening(PointMasses belief, DayFacts facts, DayWalks walks, UsualMornings usual, List<PastDay> past) {
+record Evening(PointMasses belief, DayFacts facts, DayWalks walks, UsualMornings usual, PastDays past) {
 
 	static Evening beforeEnrolment(Standing standing, Parts parts) {
 		DayFacts none = DayFacts.none(standing.enrolled().date().minusDays(1));
 		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE,
-				UsualMornings.assumed(parts.settings().mornings()), List.of());
+				UsualMornings.assumed(parts.settings().mornings()), PastDays.none());
 	}
 
 }

@@ -1,5 +1,7 @@
 package measuredwalk.tolerance;
 
+import java.util.Arrays;
+
 import measuredwalk.tolerance.filter.ThresholdCurve;
 
 /** How likely a flare begins, stays or passes overnight, by today's tolerance. */
@@ -15,18 +17,19 @@ final class FlareMoves {
 	}
 
 	/**
-	 * The chances of one move.
+	 * The chances that there is a flare tomorrow.
 	 * @param from whether there is a flare today
-	 * @param to whether there is one tomorrow
 	 * @param load today's greatest load, 0 when unknown
 	 * @return for each of today's tolerances the chance
 	 */
-	double[] chances(boolean from, boolean to, double load) {
+	double[] flare(boolean from, double load) {
 		double[] chances = this.curve.by(from ? 0 : load / this.settings.overload());
+		if (from) {
+			Arrays.fill(chances, this.settings.stayChance());
+			return chances;
+		}
 		for (int i = 0; i < chances.length; i++) {
-			double flare = from ? this.settings.stayChance()
-					: this.settings.startChance() + this.settings.afterOverloadChance() * chances[i];
-			chances[i] = to ? flare : 1 - flare;
+			chances[i] = this.settings.startChance() + this.settings.afterOverloadChance() * chances[i];
 		}
 		return chances;
 	}

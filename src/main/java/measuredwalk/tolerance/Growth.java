@@ -9,7 +9,8 @@ record Growth(LimitSettings settings) implements Limit {
 
 	@Override
 	public double most(Situation situation) {
-		return this.settings.growth() * situation.bestSuggested(this.settings.growthFrom(), this.settings.growthTo());
+		return this.settings.raised(situation.bestSuggested(this.settings.growthFrom(), this.settings.growthTo()),
+				this.settings.growth());
 	}
 
 	@Override

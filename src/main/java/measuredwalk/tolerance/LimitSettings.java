@@ -13,6 +13,8 @@ package measuredwalk.tolerance;
  * @param clearMornings clear mornings that a step up needs (C)
  * @param medicineHoldDays days without a step up after new pain medicine (C)
  * @param ceiling multiple of the plan until a clinician sets another plan (C)
+ * @param toldBeforeCeilingLifts days with signs on walks, told more than a week ago,
+ * after which the clinic's maximum alone is the ceiling (S)
  * @param weekly factor on the seven days before (H; Nielsen 2014, JOSPT 44:739)
  * @param peak factor on the dog's own mean day of the last two weeks (B; Lee 2021, J Anim
  * Sci)
@@ -24,11 +26,23 @@ package measuredwalk.tolerance;
  * @param surgeryDays days after surgery with the clinic's plan only (C)
  */
 public record LimitSettings(int restDays, double restShare, double wayBack, double growth, int growthFrom, int growthTo,
-		int clearMornings, int medicineHoldDays, double ceiling, double weekly, double peak, double floorMinutes,
-		double floorMost, double floorShare, double smallestStep, double smallestShare, int surgeryDays) {
+		int clearMornings, int medicineHoldDays, double ceiling, int toldBeforeCeilingLifts, double weekly, double peak,
+		double floorMinutes, double floorMost, double floorShare, double smallestStep, double smallestShare,
+		int surgeryDays) {
+
+	/**
+	 * Minutes raised by a factor, but always by one step: in whole minutes a short walk
+	 * could otherwise never grow.
+	 * @param minutes the minutes
+	 * @param factor the factor
+	 * @return the minutes after
+	 */
+	double raised(double minutes, double factor) {
+		return Math.max(minutes * factor, minutes + this.smallestStep);
+	}
 
 	static LimitSettings standard() {
-		return new LimitSettings(2, 0.6, 1.15, 1.15, 7, 14, 3, 14, 1.5, 1.30, 1.5, 5, 12, 0.4, 1, 0.05, 84);
+		return new LimitSettings(2, 0.6, 1.15, 1.15, 7, 14, 3, 14, 1.5, 2, 1.30, 1.5, 5, 12, 0.4, 1, 0.05, 84);
 	}
 
 }

@@ -12,9 +12,11 @@ final class MorningLikelihood {
 
 	private final MorningSettings settings;
 
-	private final double belowMild;
+	/** Odds against a morning that is mild or worse, without overload and flare. */
+	private final double againstMild;
 
-	private final double belowBad;
+	/** Odds against a bad morning. */
+	private final double againstBad;
 
 	private final int grade;
 
@@ -29,52 +31,54 @@ final class MorningLikelihood {
 	 */
 	MorningLikelihood(MorningSettings settings, UsualMornings usual, MorningGrade grade, double power) {
 		this.settings = settings;
-		this.belowMild = logit(usual.mildShare());
-		this.belowBad = logit(usual.badShare());
+		this.againstMild = (1 - usual.mildShare()) / usual.mildShare();
+		this.againstBad = (1 - usual.badShare()) / usual.badShare();
 		this.grade = Math.min(2, grade.seen());
 		this.power = power * settings.power();
-	}
-
-	private static double logit(double share) {
-		return Math.log(share / (1 - share));
 	}
 
 	/**
 	 * For every tolerance.
 	 * @param curve the curve of overload
 	 * @param load the greatest load of the day before, 0 when unknown
-	 * @param flare whether there is a flare today
-	 * @return the likelihoods
+	 * @return the likelihoods without and with a flare today
 	 */
-	double[] of(ThresholdCurve curve, double load, boolean flare) {
-		double[] values = curve.by(load);
-		double none = at(0, flare);
-		double full = at(1, flare);
-		for (int i = 0; i < values.length; i++) {
-			if (values[i] < SATURATED) {
-				values[i] = none;
+	double[][] of(ThresholdCurve curve, double load) {
+		double[] overload = curve.by(load);
+		double[][] values = new double[2][overload.length];
+		double flare = Math.exp(-this.settings.flareEffect());
+		double full = Math.exp(-this.settings.overloadEffect());
+		double[] atNone = { chance(1), chance(flare) };
+		double[] atFull = { chance(full), chance(full * flare) };
+		for (int i = 0; i < overload.length; i++) {
+			if (overload[i] < SATURATED || overload[i] > 1 - SATURATED) {
+				double[] end = (overload[i] < SATURATED) ? atNone : atFull;
+				values[0][i] = end[0];
+				values[1][i] = end[1];
 			}
 			else {
-				values[i] = (values[i] > 1 - SATURATED) ? full : at(values[i], flare);
+				double odds = Math.exp(-this.settings.overloadEffect() * overload[i]);
+				values[0][i] = chance(odds);
+				values[1][i] = chance(odds * flare);
 			}
 		}
 		return values;
 	}
 
-	private double at(double overload, boolean flare) {
-		double odds = this.settings.overloadEffect() * overload + (flare ? this.settings.flareEffect() : 0);
-		double mild = share(this.belowMild + odds);
-		double bad = share(this.belowBad + odds);
+	/**
+	 * The chance of the grade.
+	 * @param easing what overload and flare multiply the odds against a worse morning by
+	 * @return the chance, weakened
+	 */
+	private double chance(double easing) {
+		double mild = 1 / (1 + this.againstMild * easing);
+		double bad = 1 / (1 + this.againstBad * easing);
 		double chance = switch (this.grade) {
 			case 0 -> 1 - mild;
 			case 1 -> mild - bad;
 			default -> bad;
 		};
 		return (this.power == 0.5) ? Math.sqrt(chance) : Math.pow(chance, this.power);
-	}
-
-	private static double share(double logOdds) {
-		return 1 / (1 + Math.exp(-logOdds));
 	}
 
 }

@@ -21,9 +21,9 @@ record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolea
 		return this.minutes * this.walks;
 	}
 
-	/** Minutes of the day: those told of, or those suggested when nothing was told. */
+	/** Minutes of the day. A walk that was not told of may well have been taken. */
 	double total() {
-		return (this.walkedMinutes > 0) ? this.walkedMinutes : suggestedTotal();
+		return Math.max(this.walkedMinutes, suggestedTotal());
 	}
 
 }

@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
 /** Plans a day from the evening before and this morning, and closes it again. */
 final class Planner {
 
-	/** No clinical limit looks back further. */
-	private static final int MEMORY_DAYS = 60;
-
 	private final Parts parts;
 
 	Planner(Parts parts) {
@@ -82,6 +79,9 @@ final class Planner {
 	private Dose leastDose(Evening before, DayFacts today, Standing standing, @Nullable MorningGrade grade,
 			Dose actual) {
 		Dose least = actual;
+		if (!before.walks().hasSigns() && (grade == null || grade.seen() == 0)) {
+			return least;
+		}
 		for (DayWalks walks : lighter(before, standing)) {
 			for (MorningGrade lighter : lighter(grade)) {
 				if (!walks.equals(before.walks()) || !Objects.equals(lighter, grade)) {
@@ -132,10 +132,7 @@ final class Planner {
 	 */
 	Evening close(DayPlan plan, Evening before, DayFacts today) {
 		DayWalks walks = walks(before, today, plan.situation().plan());
-		int from = Math.max(0, before.past().size() - MEMORY_DAYS + 1);
-		List<PastDay> past = new ArrayList<>(before.past().subList(from, before.past().size()));
-		past.add(past(plan, today));
-		return new Evening(plan.belief(), today, walks, plan.usual(), past);
+		return new Evening(plan.belief(), today, walks, plan.usual(), before.past().with(past(plan, today)));
 	}
 
 	DayWalks walks(Evening before, DayFacts today, WalkPlan plan) {

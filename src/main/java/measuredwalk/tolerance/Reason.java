@@ -76,6 +76,9 @@ public enum Reason implements Coded {
 	/** A new dog: more careful in the first weeks. */
 	CAREFUL_WITH_A_NEW_DOG,
 
+	/** Nothing was told for more than a week: the belief is old. */
+	NOT_HEARD_FOR_LONG,
+
 	/** Nothing is known yet but the clinic's plan. */
 	STARTING_FROM_THE_PLAN,
 

@@ -10,6 +10,8 @@ final class ReasonsOfDay {
 
 	static final int RECENT_DAYS = 3;
 
+	private static final int SILENT_DAYS = 7;
+
 	List<Reason> of(DayPlan plan) {
 		List<Reason> reasons = new ArrayList<>(plan.decision().reasons());
 		Situation situation = plan.situation();
@@ -22,9 +24,18 @@ final class ReasonsOfDay {
 		if (situation.morning() != null && situation.morning().aboveUsual() == 1) {
 			reasons.add(Reason.MORNING_A_LITTLE_WORSE);
 		}
-		boolean heard = situation.morning() != null || situation.past().stream().anyMatch(PastDay::heard);
-		reasons.add(heard ? Reason.LEARNED_FROM_WALKS : Reason.STARTING_FROM_THE_PLAN);
+		reasons.add(source(situation));
 		return reasons;
+	}
+
+	private static Reason source(Situation situation) {
+		for (int ago = 0; ago <= situation.past().size(); ago++) {
+			PastDay day = situation.day(ago);
+			if (situation.morning(ago) != null || (day != null && day.heard())) {
+				return (ago <= SILENT_DAYS) ? Reason.LEARNED_FROM_WALKS : Reason.NOT_HEARD_FOR_LONG;
+			}
+		}
+		return Reason.STARTING_FROM_THE_PLAN;
 	}
 
 	static boolean hasRecentSigns(Situation situation) {

@@ -1,7 +1,6 @@
 package measuredwalk.tolerance;
 
 import java.time.LocalDate;
-import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
@@ -10,13 +9,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param date today
  * @param standing what stands about the dog
- * @param past the last days, the oldest first, today not among them
+ * @param past the days since enrolment, today not among them
  * @param morning this morning, or null when not told
  * @param alarm the gravest call for the clinic in what was told since yesterday
  * @param modelMinutes what the belief alone would choose
  * @param medianMinutes median of today's tolerance
  */
-record Situation(LocalDate date, Standing standing, List<PastDay> past, @Nullable MorningGrade morning, Alarm alarm,
+record Situation(LocalDate date, Standing standing, PastDays past, @Nullable MorningGrade morning, Alarm alarm,
 		double modelMinutes, double medianMinutes) {
 
 	WalkPlan plan() {
@@ -29,8 +28,7 @@ record Situation(LocalDate date, Standing standing, List<PastDay> past, @Nullabl
 	 * @return the day, or null before enrolment
 	 */
 	@Nullable PastDay day(int daysAgo) {
-		int index = this.past.size() - daysAgo;
-		return (index >= 0) ? this.past.get(index) : null;
+		return this.past.day(daysAgo);
 	}
 
 	/** The suggestion of a past day, the plan before enrolment. */

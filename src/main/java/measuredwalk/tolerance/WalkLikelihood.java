@@ -1,5 +1,7 @@
 package measuredwalk.tolerance;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import measuredwalk.tolerance.filter.ThresholdCurve;
@@ -17,37 +19,58 @@ final class WalkLikelihood {
 	}
 
 	/**
-	 * All of a day's walks together.
-	 * @param walks the walks; at least one
-	 * @return for each owner class the likelihood of each of today's tolerances
+	 * All of a day's walks together. Without signs, classes that differ only in false
+	 * alarms differ only by a factor, and share their values.
+	 * @param walks the walks
+	 * @return one likelihood for each owner class, in order
 	 */
-	double[][] of(List<WalkEvidence> walks) {
-		double[][] all = new double[this.owners.classes()][];
-		for (WalkEvidence walk : walks) {
-			double[] shown = walk.hasSigns() ? this.curve.between(walk.onsetAfter(), walk.onsetBy())
-					: this.curve.by(walk.total());
-			for (int ownerClass = 0; ownerClass < all.length; ownerClass++) {
-				all[ownerClass] = product(all[ownerClass], ofClass(walk, shown, ownerClass));
+	List<ClassLikelihood> of(List<WalkEvidence> walks) {
+		List<double[]> shown = walks.stream().map(this::shown).toList();
+		boolean clean = walks.stream().noneMatch(WalkEvidence::hasSigns);
+		List<ClassLikelihood> all = new ArrayList<>();
+		for (int ownerClass = 0; ownerClass < this.owners.classes(); ownerClass++) {
+			boolean shared = ownerClass > 0 && ((clean && sameSeen(ownerClass)) || walks.isEmpty());
+			double[] today = shared ? all.get(ownerClass - 1).today() : ones();
+			double factor = 1;
+			for (int i = 0; i < walks.size(); i++) {
+				factor *= factor(walks.get(i), ownerClass);
+				if (!shared) {
+					multiply(today, walks.get(i), shown.get(i), ownerClass);
+				}
 			}
+			all.add(new ClassLikelihood(today, factor));
 		}
 		return all;
 	}
 
-	private double[] ofClass(WalkEvidence walk, double[] shown, int ownerClass) {
+	private boolean sameSeen(int ownerClass) {
+		return this.owners.seen(ownerClass) == this.owners.seen(ownerClass - 1);
+	}
+
+	private double[] ones() {
+		double[] ones = new double[this.curve.size()];
+		Arrays.fill(ones, 1);
+		return ones;
+	}
+
+	private double[] shown(WalkEvidence walk) {
+		return walk.hasSigns() ? this.curve.between(walk.onsetAfter(), walk.onsetBy()) : this.curve.by(walk.total());
+	}
+
+	/** What a clean walk says of false alarms, whatever the tolerance. */
+	private double factor(WalkEvidence walk, int ownerClass) {
+		double factor = walk.hasSigns() ? 1 : 1 - falseAlarm(walk, ownerClass);
+		return walk.late() ? Math.pow(factor, this.owners.latePower()) : factor;
+	}
+
+	private void multiply(double[] today, WalkEvidence walk, double[] shown, int ownerClass) {
 		double seen = this.owners.seen(ownerClass);
-		double falseAlarm = falseAlarm(walk, ownerClass);
-		double slope = walk.hasSigns() ? seen : -seen * (1 - falseAlarm);
-		double level = walk.hasSigns() ? falseAlarm * walk.windowShare() : 1 - falseAlarm;
-		double[] told = new double[shown.length];
-		for (int i = 0; i < told.length; i++) {
-			told[i] = level + slope * shown[i];
+		double slope = walk.hasSigns() ? seen : -seen;
+		double level = walk.hasSigns() ? falseAlarm(walk, ownerClass) * walk.windowShare() : 1;
+		for (int i = 0; i < today.length; i++) {
+			double told = level + slope * shown[i];
+			today[i] *= walk.late() ? Math.pow(told, this.owners.latePower()) : told;
 		}
-		if (walk.late()) {
-			for (int i = 0; i < told.length; i++) {
-				told[i] = Math.pow(told[i], this.owners.latePower());
-			}
-		}
-		return told;
 	}
 
 	private double falseAlarm(WalkEvidence walk, int ownerClass) {
@@ -56,16 +79,6 @@ final class WalkLikelihood {
 			case 2 -> this.owners.clearFalseAlarm();
 			default -> this.owners.severeFalseAlarm();
 		};
-	}
-
-	private static double[] product(double @org.jspecify.annotations.Nullable [] soFar, double[] next) {
-		if (soFar == null) {
-			return next;
-		}
-		for (int i = 0; i < next.length; i++) {
-			soFar[i] *= next[i];
-		}
-		return soFar;
 	}
 
 }

@@ -11,7 +11,8 @@ record WayBack(LimitSettings settings) implements Limit {
 		}
 		MorningGrade morning = situation.morning();
 		double yesterday = yesterday(situation);
-		return (morning != null && morning.isClear()) ? this.settings.wayBack() * yesterday : yesterday;
+		boolean clear = morning != null && morning.isClear();
+		return clear ? this.settings.raised(yesterday, this.settings.wayBack()) : yesterday;
 	}
 
 	/** A rest day may have had more and shorter walks: its total counts. */

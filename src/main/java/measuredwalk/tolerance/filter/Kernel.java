@@ -14,8 +14,8 @@ public final class Kernel {
 	/** Spacing of the samples in standard deviations: at most this. */
 	private static final double SPACING = 0.85;
 
-	/** Where the tails are cut, in standard deviations: 1e-7 of the mass is beyond. */
-	private static final double REACH = 5.3;
+	/** Where the tails are cut, in standard deviations: 1e-10 of the mass is beyond. */
+	private static final double FULL_REACH = 6.5;
 
 	private static final int WIDEST_STRIDE = 4;
 
@@ -42,6 +42,20 @@ public final class Kernel {
 	 * steps: nearly all the weight would fall on one point and the filter would freeze
 	 */
 	public static Kernel normal(double mean, double deviation, double gridStep) {
+		return normal(mean, deviation, gridStep, FULL_REACH);
+	}
+
+	/**
+	 * A normal step with its tails cut, for less work.
+	 * @param mean of the step
+	 * @param deviation its standard deviation, 0 as for {@link #normal}
+	 * @param gridStep distance of two grid points
+	 * @param reach where the tails are cut, in standard deviations; at 4.5 the variance
+	 * is a part in ten thousand too small
+	 * @return the kernel; its weights sum to 1
+	 * @throws IllegalArgumentException as {@link #normal}
+	 */
+	public static Kernel normal(double mean, double deviation, double gridStep, double reach) {
 		if (deviation == 0) {
 			return new Kernel((int) Math.rint(mean / gridStep), 1, new double[] { 1 });
 		}
@@ -51,8 +65,8 @@ public final class Kernel {
 		}
 		int stride = Math.max(1, Math.min(WIDEST_STRIDE, (int) (SPACING * deviation / gridStep)));
 		double spacing = stride * gridStep;
-		int low = (int) Math.floor((mean - REACH * deviation) / spacing);
-		int high = (int) Math.ceil((mean + REACH * deviation) / spacing);
+		int low = (int) Math.floor((mean - reach * deviation) / spacing);
+		int high = (int) Math.ceil((mean + reach * deviation) / spacing);
 		double[] weights = new double[high - low + 1];
 		double total = 0;
 		for (int k = 0; k < weights.length; k++) {
@@ -76,18 +90,21 @@ public final class Kernel {
 	/**
 	 * Moves masses by the step. What would leave the grid is lost.
 	 * @param from masses before
-	 * @param fromStart where the first mass is in {@code from}
+	 * @param low first point of {@code from} that has mass
+	 * @param high the point after the last that has mass
 	 * @param to masses after, added to what is there
-	 * @param toStart where the first mass goes in {@code to}
-	 * @param size number of points
 	 * @param factor multiplies everything
+	 * @param scratch room for as many numbers as {@code to} has
 	 */
-	public void move(double[] from, int fromStart, double[] to, int toStart, int size, double factor) {
+	public void move(double[] from, int low, int high, double[] to, double factor, double[] scratch) {
 		for (int k = 0; k < this.weights.length; k++) {
 			int offset = this.first + k * this.stride;
-			int low = Math.max(0, -offset);
-			int high = Math.min(size, size - offset);
-			addScaled(from, fromStart + low, to, toStart + low + offset, high - low, factor * this.weights[k]);
+			int first = Math.max(0, low + offset);
+			int end = Math.min(to.length, high + offset);
+			if (first < end) {
+				System.arraycopy(from, first - offset, scratch, first, end - first);
+				addScaled(scratch, to, first, end, factor * this.weights[k]);
+			}
 		}
 	}
 
@@ -95,21 +112,27 @@ public final class Kernel {
 	 * The expected value of a function one step away, for each of a row of points.
 	 * @param function the function's values; there must be {@link #reach()} of them on
 	 * both sides of the row
-	 * @param functionStart where the first point of the row is in {@code function}
-	 * @param expected filled with the expectations
-	 * @param size number of points
+	 * @param functionStart where point 0 of the row is in {@code function}
+	 * @param expected where the expectations are added
+	 * @param low first point wanted
+	 * @param high the point after the last wanted
+	 * @param scratch room for as many numbers as {@code expected} has
 	 */
-	public void expect(double[] function, int functionStart, double[] expected, int size) {
-		java.util.Arrays.fill(expected, 0, size, 0);
+	public void expect(double[] function, int functionStart, double[] expected, int low, int high, double[] scratch) {
 		for (int k = 0; k < this.weights.length; k++) {
-			addScaled(function, functionStart + this.first + k * this.stride, expected, 0, size, this.weights[k]);
+			System.arraycopy(function, functionStart + low + this.first + k * this.stride, scratch, low, high - low);
+			addScaled(scratch, expected, low, high, this.weights[k]);
 		}
 	}
 
-	/** Kept free of conditions so that the compiler turns it into vector instructions. */
-	private static void addScaled(double[] from, int fromStart, double[] to, int toStart, int size, double factor) {
-		for (int i = 0; i < size; i++) {
-			to[toStart + i] += factor * from[fromStart + i];
+	/**
+	 * Both arrays have the same index, and there is nothing else in the loop: only so
+	 * does the compiler of Java 17 make vector instructions of it. Copying to get there
+	 * is worth it: measured, 37 ns against 75 for 181 points.
+	 */
+	private static void addScaled(double[] from, double[] to, int low, int high, double factor) {
+		for (int i = low; i < high; i++) {
+			to[i] += factor * from[i];
 		}
 	}
 

@@ -14,6 +14,9 @@ public final class NormalCurve {
 	/** Beyond this many standard deviations the curve counts as 0 or 1. */
 	static final double REACH = 8.5;
 
+	/** In a sequence, what is under 1e-11 counts as 0. */
+	private static final double SURE = 6.8;
+
 	private static final int PER_UNIT = 128;
 
 	private static final int CELLS = (int) (2 * REACH * PER_UNIT);
@@ -72,9 +75,13 @@ public final class NormalCurve {
 	 * @param chances filled whole
 	 */
 	public static void below(double first, double fall, double[] chances) {
-		for (int i = 0; i < chances.length; i++) {
+		int surely = (int) Math.max(0, Math.min(chances.length, Math.floor((first - SURE) / fall)));
+		int never = (int) Math.max(surely, Math.min(chances.length, Math.ceil((first + SURE) / fall)));
+		java.util.Arrays.fill(chances, 0, surely, 1);
+		for (int i = surely; i < never; i++) {
 			chances[i] = below(first - i * fall);
 		}
+		java.util.Arrays.fill(chances, never, chances.length, 0);
 	}
 
 	private static double lowerTail(double z) {

@@ -3,21 +3,29 @@ package measuredwalk.tolerance.filter;
 /**
  * Masses on a grid for each of several kinds, and the two moves of a filter: to weigh by
  * a likelihood and to drift. It is a point-mass filter (Bucy and Senne 1971) for a state
- * with a hidden, possibly changing, kind.
+ * with a hidden, possibly changing, kind. Not changed once made.
  */
 public final class PointMasses {
 
+	/** Points at both ends that together hold less than this share are left out. */
+	private static final double NEGLIGIBLE = 1e-12;
+
 	private final Grid grid;
 
-	private final int kinds;
+	/** For each kind a mass for each of the grid's points. */
+	private final double[][] masses;
 
-	/** Kind by kind, each with all of the grid's points. */
-	private final double[] masses;
+	/** First point that has mass. */
+	private final int low;
 
-	private PointMasses(Grid grid, int kinds, double[] masses) {
+	/** The point after the last that has mass. */
+	private final int high;
+
+	private PointMasses(Grid grid, double[][] masses, int low, int high) {
 		this.grid = grid;
-		this.kinds = kinds;
 		this.masses = masses;
+		this.low = low;
+		this.high = high;
 	}
 
 	/**
@@ -27,11 +35,7 @@ public final class PointMasses {
 	 * @return the same, made to sum to 1
 	 */
 	public static PointMasses of(Grid grid, double[][] masses) {
-		double[] all = new double[masses.length * grid.size()];
-		for (int kind = 0; kind < masses.length; kind++) {
-			System.arraycopy(masses[kind], 0, all, kind * grid.size(), grid.size());
-		}
-		return new PointMasses(grid, masses.length, all).normalised();
+		return new PointMasses(grid, masses, 0, grid.size()).normalised();
 	}
 
 	/**
@@ -58,7 +62,23 @@ public final class PointMasses {
 	 * @return at least 1
 	 */
 	public int kinds() {
-		return this.kinds;
+		return this.masses.length;
+	}
+
+	/**
+	 * First point that has mass.
+	 * @return its index
+	 */
+	public int low() {
+		return this.low;
+	}
+
+	/**
+	 * The point after the last that has mass.
+	 * @return its index
+	 */
+	public int high() {
+		return this.high;
 	}
 
 	/**
@@ -68,7 +88,7 @@ public final class PointMasses {
 	 * @return the mass
 	 */
 	public double mass(int kind, int point) {
-		return this.masses[kind * this.grid.size() + point];
+		return this.masses[kind][point];
 	}
 
 	/**
@@ -77,29 +97,58 @@ public final class PointMasses {
 	 */
 	public double total() {
 		double total = 0;
-		for (double mass : this.masses) {
-			total += mass;
+		for (int kind = 0; kind < this.masses.length; kind++) {
+			total += total(kind);
 		}
 		return total;
 	}
 
 	/**
-	 * The same masses scaled to sum to 1.
+	 * The sum of one kind's masses.
+	 * @param kind from 0
+	 * @return the sum
+	 */
+	public double total(int kind) {
+		double total = 0;
+		for (int i = this.low; i < this.high; i++) {
+			total += this.masses[kind][i];
+		}
+		return total;
+	}
+
+	/**
+	 * The same masses scaled to sum to 1, without ends that hold next to nothing.
 	 * @return masses that sum to 1
 	 * @throws IllegalStateException when there is no mass left, which means that the
 	 * evidence was impossible
 	 */
 	public PointMasses normalised() {
+		double[] points = points();
 		double total = total();
 		if (!(total > 0) || Double.isInfinite(total)) {
 			throw new IllegalStateException("the evidence is impossible under every hypothesis: total mass " + total);
 		}
-		double[] scaled = new double[this.masses.length];
-		double factor = 1 / total;
-		for (int i = 0; i < scaled.length; i++) {
-			scaled[i] = this.masses[i] * factor;
+		int first = this.low;
+		for (double left = points[first]; left < NEGLIGIBLE * total; left += points[first]) {
+			first++;
 		}
-		return new PointMasses(this.grid, this.kinds, scaled);
+		int end = this.high;
+		for (double right = points[end - 1]; right < NEGLIGIBLE * total; right += points[end - 1]) {
+			end--;
+		}
+		return scaled(1 / total, first, end);
+	}
+
+	private PointMasses scaled(double factor, int first, int end) {
+		double[][] scaled = new double[this.masses.length][this.grid.size()];
+		for (int kind = 0; kind < scaled.length; kind++) {
+			double[] from = this.masses[kind];
+			double[] to = scaled[kind];
+			for (int i = first; i < end; i++) {
+				to[i] = from[i] * factor;
+			}
+		}
+		return new PointMasses(this.grid, scaled, first, end);
 	}
 
 	/**
@@ -109,11 +158,11 @@ public final class PointMasses {
 	 * @return the weighed masses
 	 */
 	public PointMasses weighed(double[] likelihood) {
-		double[] weighed = this.masses.clone();
-		for (int i = 0; i < weighed.length; i++) {
-			weighed[i] *= likelihood[i % this.grid.size()];
+		java.util.List<KindMove> stays = new java.util.ArrayList<>();
+		for (int kind = 0; kind < this.masses.length; kind++) {
+			stays.add(new KindMove(kind, kind, likelihood, 1));
 		}
-		return new PointMasses(this.grid, this.kinds, weighed);
+		return moved(stays);
 	}
 
 	/**
@@ -122,18 +171,16 @@ public final class PointMasses {
 	 * @return the masses after
 	 */
 	public PointMasses moved(Iterable<KindMove> moves) {
-		int size = this.grid.size();
-		double[] moved = new double[this.masses.length];
+		double[][] moved = new double[this.masses.length][this.grid.size()];
 		for (KindMove move : moves) {
-			addProduct(this.masses, move.from() * size, move.likelihood(), moved, move.to() * size, size);
+			addProduct(this.masses[move.from()], move.likelihood(), moved[move.to()], move.factor());
 		}
-		return new PointMasses(this.grid, this.kinds, moved);
+		return new PointMasses(this.grid, moved, this.low, this.high);
 	}
 
-	private static void addProduct(double[] masses, int massStart, double[] likelihood, double[] to, int toStart,
-			int size) {
-		for (int i = 0; i < size; i++) {
-			to[toStart + i] += masses[massStart + i] * likelihood[i];
+	private void addProduct(double[] from, double[] likelihood, double[] to, double factor) {
+		for (int i = this.low; i < this.high; i++) {
+			to[i] += from[i] * likelihood[i] * factor;
 		}
 	}
 
@@ -143,27 +190,38 @@ public final class PointMasses {
 	 * @return the masses after
 	 */
 	public PointMasses drifted(Drift drift) {
-		int size = this.grid.size();
-		double[] drifted = new double[this.masses.length];
+		double[][] drifted = new double[this.masses.length][this.grid.size()];
+		double[] scratch = new double[this.grid.size()];
+		int reach = 0;
 		for (Drift.Step step : drift.steps()) {
-			for (int start = 0; start < drifted.length; start += size) {
-				step.kernel().move(this.masses, start, drifted, start, size, step.chance());
+			reach = Math.max(reach, step.kernel().reach());
+			for (int kind = 0; kind < drifted.length; kind++) {
+				step.kernel().move(this.masses[kind], this.low, this.high, drifted[kind], step.chance(), scratch);
 			}
 		}
-		return new PointMasses(this.grid, this.kinds, drifted);
+		return new PointMasses(this.grid, drifted, Math.max(0, this.low - reach),
+				Math.min(this.grid.size(), this.high + reach));
 	}
 
 	/**
 	 * Adds the masses of one kind to a row.
 	 * @param kind from 0
 	 * @param row where to add
-	 * @param start where the first point goes
+	 * @param start where point 0 goes
 	 */
 	public void addTo(int kind, double[] row, int start) {
-		int from = kind * this.grid.size();
-		for (int i = 0; i < this.grid.size(); i++) {
-			row[start + i] += this.masses[from + i];
+		double[] from = this.masses[kind];
+		for (int i = this.low; i < this.high; i++) {
+			row[start + i] += from[i];
 		}
+	}
+
+	private double[] points() {
+		double[] row = new double[this.grid.size()];
+		for (int kind = 0; kind < this.masses.length; kind++) {
+			addTo(kind, row, 0);
+		}
+		return row;
 	}
 
 	/**
@@ -171,11 +229,7 @@ public final class PointMasses {
 	 * @return the law
 	 */
 	public GridLaw law() {
-		double[] row = new double[this.grid.size()];
-		for (int kind = 0; kind < this.kinds; kind++) {
-			addTo(kind, row, 0);
-		}
-		return new GridLaw(this.grid, row);
+		return new GridLaw(this.grid, points());
 	}
 
 }

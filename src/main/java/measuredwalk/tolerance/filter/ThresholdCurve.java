@@ -27,6 +27,14 @@ public final class ThresholdCurve {
 	}
 
 	/**
+	 * Number of thresholds.
+	 * @return how many
+	 */
+	public int size() {
+		return this.logThresholds.size();
+	}
+
+	/**
 	 * The chance that the effect shows by a dose.
 	 * @param dose the dose, at least 0
 	 * @return for each threshold the chance
