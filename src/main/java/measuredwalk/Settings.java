@@ -1,5 +1,7 @@
 package measuredwalk;
 
+import java.time.DateTimeException;
+import java.time.ZoneId;
 import java.util.Map;
 
 import org.springframework.boot.EnvironmentPostProcessor;
@@ -16,12 +18,15 @@ class Settings implements EnvironmentPostProcessor {
 	 */
 	private static final String INVENTED_PHONE = "01632 960 150";
 
+	private static final String TIME_ZONE = "measuredwalk.time-zone";
+
 	private static final String REHEARSAL = "measuredwalk.rehearsal";
 
 	@Override
 	public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {
 		boolean token = StringUtils.hasText(environment.getProperty("measuredwalk.telegram.token"));
 		boolean ownServer = StringUtils.hasText(environment.getProperty("measuredwalk.telegram.api-url"));
+		checkTimeZone(environment.getProperty(TIME_ZONE, "UTC"));
 		String rehearsal = environment.getProperty(REHEARSAL, String.valueOf(!token)).strip();
 		if (!rehearsal.equals("true") && !rehearsal.equals("false")) {
 			throw new SettingProblem(REHEARSAL + " is '" + rehearsal + "'; set it to true or false.");
@@ -37,6 +42,15 @@ class Settings implements EnvironmentPostProcessor {
 			environment.getPropertySources()
 				.addLast(new MapPropertySource("rehearsalSettings",
 						Map.of("measuredwalk.clinic.phone", INVENTED_PHONE)));
+		}
+	}
+
+	private static void checkTimeZone(String name) {
+		try {
+			ZoneId.of(name);
+		}
+		catch (DateTimeException ex) {
+			throw new SettingProblem(TIME_ZONE + " is '" + name + "'; set it to a name such as Europe/London.");
 		}
 	}
 

@@ -70,8 +70,9 @@ class CheckInTalk {
 			goOn(turn, Objects.requireNonNull(open), EnumSet.of(Slot.ONSET), reply);
 			return true;
 		}
-		Set<Slot> settled = SettledBy.reading(reading, (open != null) ? open.asked() : Set.of());
 		Written written = this.writer.write(turn, reading, open);
+		boolean aboutWalk = (open != null) ? open.conversation().equals(CheckIns.AFTER_WALK) : written.aboutWalk();
+		Set<Slot> settled = SettledBy.reading(reading, (open != null) ? open.asked() : Set.of(), aboutWalk);
 		if (open != null) {
 			return takeInto(turn, open, written, settled, reply);
 		}

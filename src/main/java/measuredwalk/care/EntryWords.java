@@ -37,16 +37,25 @@ class EntryWords {
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
 		String when = day(facts.date(), today) + start(facts.start());
-		return sentence((amount.isEmpty() ? "a walk" : amount) + when, facts.signs(), facts.overall());
+		return sentence((amount.isEmpty() ? "a walk" : amount) + when, facts.signs(), facts.overall(),
+				!facts.signs().isEmpty());
 	}
 
 	String morning(MorningFacts facts, LocalDate today) {
 		List<String> parts = new ArrayList<>();
-		parts.add("the morning" + day(facts.date(), today));
+		parts.add(morningOf(facts.date(), today));
+		facts.signs().stream().map(this::sign).forEach(parts::add);
 		if (facts.stiffMinutes() != null) {
 			parts.add("loose after " + Figures.minutes(facts.stiffMinutes()));
 		}
-		return sentence(String.join("; ", parts), facts.signs(), facts.overall());
+		return sentence(String.join("; ", parts), List.of(), facts.overall(), parts.size() > 1);
+	}
+
+	private static String morningOf(LocalDate date, LocalDate today) {
+		if (date.equals(today)) {
+			return "this morning";
+		}
+		return date.equals(today.minusDays(1)) ? "yesterday morning" : "morning" + day(date, today);
 	}
 
 	String entry(JournalEntry entry, LocalDate today) {
@@ -86,14 +95,14 @@ class EntryWords {
 		return (coded != null) ? this.replies.word(group, coded) : null;
 	}
 
-	private String sentence(String beginning, List<Sign> signs, @Nullable Overall overall) {
+	private String sentence(String beginning, List<Sign> signs, @Nullable Overall overall, boolean anySign) {
 		List<String> parts = new ArrayList<>();
 		parts.add(beginning);
 		signs.stream().map(this::sign).forEach(parts::add);
 		if (overall != null) {
 			parts.add(this.replies.word("overall", overall));
 		}
-		else if (signs.isEmpty()) {
+		else if (!anySign) {
 			parts.add(this.replies.say(Phrase.SIGNS_NONE));
 		}
 		return String.join("; ", parts) + ".";

@@ -20,6 +20,7 @@ import measuredwalk.reading.quantity.Quantity;
 import measuredwalk.reading.quantity.Scale;
 import measuredwalk.reading.quantity.Temperature;
 import measuredwalk.reading.quantity.TimeRange;
+import measuredwalk.reading.quantity.WholeDay;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -76,6 +77,9 @@ final class ReadQuantitiesAnswer {
 		else if (quantity instanceof TimeRange range) {
 			put(range.from().said(), range.till().said(), range.seconds());
 		}
+		else if (quantity instanceof WholeDay whole) {
+			this.durations.addObject().put("seconds", whole.seconds());
+		}
 		else if (quantity instanceof DayPart part) {
 			put(part.start(), part.end(), part.end().toSecondOfDay() - part.start().toSecondOfDay());
 		}
@@ -124,7 +128,7 @@ final class ReadQuantitiesAnswer {
 
 	private static ObjectNode put(ArrayNode list, String unit, Amount amount) {
 		ObjectNode entry = list.addObject().put(unit, amount.value());
-		if (amount.isRange()) {
+		if (amount.isRange() || amount.exact()) {
 			entry.put("low", amount.low()).put("high", amount.high());
 		}
 		if (amount.approximate()) {

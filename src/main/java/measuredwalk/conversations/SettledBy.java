@@ -1,7 +1,6 @@
 package measuredwalk.conversations;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 
 import measuredwalk.reading.Answer;
@@ -21,14 +20,15 @@ public final class SettledBy {
 	 * What a reading settles.
 	 * @param reading what was read
 	 * @param asked what the question that waits would settle; a bare no answers it
+	 * @param aboutWalk true when the talk is of a walk, false when it is of a morning
 	 * @return the slots that are known now
 	 */
-	public static Set<Slot> reading(Reading reading, Set<Slot> asked) {
+	public static Set<Slot> reading(Reading reading, Set<Slot> asked, boolean aboutWalk) {
 		Set<Slot> settled = EnumSet.noneOf(Slot.class);
 		if (reading.noWalk() || reading.walks().stream().anyMatch(SettledBy::tellsAmount)) {
 			settled.add(Slot.WALK_AMOUNT);
 		}
-		settled.addAll(bySigns(reading.signs()));
+		reading.signs().forEach((sign) -> settled.addAll(bySign(sign, aboutWalk)));
 		if (reading.overall() != null) {
 			settled.addAll(byOverall(reading.overall()));
 		}
@@ -42,20 +42,19 @@ public final class SettledBy {
 	}
 
 	/**
-	 * What signs alone settle.
-	 * @param signs signs seen and denied
-	 * @return the slots that are known by them
+	 * Stiffness in the morning is one question; whether there was anything else is
+	 * another.
 	 */
-	public static Set<Slot> bySigns(List<Sign> signs) {
+	private static Set<Slot> bySign(Sign sign, boolean aboutWalk) {
 		Set<Slot> settled = EnumSet.noneOf(Slot.class);
-		for (Sign sign : signs) {
+		if (sign.kind() == SignKind.STIFFNESS) {
+			settled.add(Slot.STIFFNESS);
+		}
+		if (aboutWalk || sign.kind() != SignKind.STIFFNESS) {
 			settled.add(Slot.SIGNS);
-			if (sign.kind() == SignKind.STIFFNESS) {
-				settled.add(Slot.STIFFNESS);
-			}
-			if (sign.onsetMinute() != null || sign.when() != null) {
-				settled.add(Slot.ONSET);
-			}
+		}
+		if (sign.onsetMinute() != null || sign.when() != null) {
+			settled.add(Slot.ONSET);
 		}
 		return settled;
 	}

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -60,6 +61,9 @@ final class YamlMap {
 		catch (MarkedYAMLException ex) {
 			int line = (ex.getProblemMark() != null) ? ex.getProblemMark().getLine() + 1 : 1;
 			throw new ConversationFileProblem(file, line, ex.getProblem() + "; mend the YAML here.");
+		}
+		catch (YAMLException ex) {
+			throw new ConversationFileProblem(file, 1, ex.getMessage() + "; mend the YAML.");
 		}
 	}
 

@@ -15,13 +15,28 @@ final class FigureScan {
 	 * @return the offset behind it
 	 */
 	static int end(String text, int start) {
+		if (text.charAt(start) == '.') {
+			return digitsEnd(text, start + 1);
+		}
 		int end = digitsEnd(text, start);
 		char mark = end < text.length() ? text.charAt(end) : ' ';
 		return switch (mark) {
 			case ':' -> clockEnd(text, start, end);
 			case ',' -> decimalEnd(text, groupsEnd(text, start, end));
-			default -> decimalEnd(text, end);
+			default -> isBehindPoint(text, start) ? end : decimalEnd(text, end);
 		};
+	}
+
+	/** Whether a decimal begins there with its point: '.5'. */
+	static boolean isLeadingPoint(String text, int at) {
+		boolean point = text.charAt(at) == '.' && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
+		return point
+				&& (at == 0 || Characters.isBlank(text.charAt(at - 1)) || Characters.isLineEnd(text.charAt(at - 1)));
+	}
+
+	/** The last two of 192.168.1.2 are no decimal either. */
+	private static boolean isBehindPoint(String text, int start) {
+		return start >= 2 && text.charAt(start - 1) == '.' && Character.isDigit(text.charAt(start - 2));
 	}
 
 	private static int digitsEnd(String text, int start) {

@@ -1,6 +1,6 @@
 package measuredwalk.reading;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,9 +24,12 @@ import measuredwalk.reading.words.WordReader;
 import measuredwalk.reading.words.Words;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
+import measuredwalk.signs.SignKind;
 
 /** Reads owners' words. Safe for use by many threads. */
 public final class MessageReader {
+
+	private static final int MOST_CHAT_WORDS = 4;
 
 	private final Lexicon lexicon;
 
@@ -59,17 +62,45 @@ public final class MessageReader {
 	 * @return what its text supports
 	 */
 	public Reading read(OwnerMessage message) {
+		List<OwnerMessage> parts = LongMessage.parts(message);
+		return (parts.size() == 1) ? readPart(message)
+				: LongMessage.joined(parts.stream().map(this::readPart).toList());
+	}
+
+	private Reading readPart(OwnerMessage message) {
 		Words words = this.wordReader.read(message.text(), message.dogName());
 		Annotation annotation = Annotation.of(words, this.lexicon);
-		if (!this.language.isEnglish(words, message.text(), message.dogName())) {
+		if (!this.language.isEnglish(words, message.text(), message.dogName()) || isOnlyChat(annotation, message)) {
 			return nothing();
 		}
 		ContextReader contexts = new ContextReader(annotation);
 		List<Observation> observations = SignReader.read(annotation, contexts, this.screen.mentions(annotation));
 		Amounts amounts = AmountReader.read(annotation, message.question(), message.now(), observations);
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
-		Overall overall = OverallReader.read(annotation, contexts, observations);
+		Overall overall = OverallReader.read(annotation, contexts, observations,
+				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
 		return reading(message, annotation, observations, amounts, overall);
+	}
+
+	/** 'ok', 'later', 'thanks' out of the blue. */
+	private static boolean isOnlyChat(Annotation annotation, OwnerMessage message) {
+		Words words = annotation.words();
+		if (words.size() == 0 || words.size() > MOST_CHAT_WORDS
+				|| (message.question() != Question.ANY && isOk(words))) {
+			return false;
+		}
+		boolean[] chat = new boolean[words.size()];
+		annotation.mentions(Category.CHAT).forEach((mention) -> Arrays.fill(chat, mention.from(), mention.to(), true));
+		for (boolean each : chat) {
+			if (!each) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private static boolean isOk(Words words) {
+		return words.is(0, "ok");
 	}
 
 	/**
@@ -95,27 +126,25 @@ public final class MessageReader {
 
 	private Reading reading(OwnerMessage message, Annotation annotation, List<Observation> observations,
 			Amounts amounts, @org.jspecify.annotations.Nullable Overall overall) {
+		Correction correction = CorrectionReader.read(annotation, amounts);
 		List<Sign> signs = SignMerger.merged(observations);
+		if (signs.isEmpty() && correction != null && correction.side() != null && correction.limb() != null) {
+			signs.add(lameness(correction));
+		}
 		Findings findings = new Findings(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
 		List<LevelRule> rules = LevelRules.fitting(findings);
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
-		List<String> reasons = rules.stream().map(LevelRule::reason).toList();
-		return new Reading(amounts.walks(), signs, amounts.stiffMinutes(), overall, level, reasons,
-				annotation.words().size() > 0, unsure(signs, observations), null, null, null, amounts.noWalk());
+		Doubts doubts = new Doubts(amounts.walks(), signs, observations);
+		boolean told = !amounts.walks().isEmpty() || !signs.isEmpty() || amounts.noWalk();
+		return new Reading(Plausible.walks(amounts.walks(), annotation, message.now()), signs, amounts.stiffMinutes(),
+				overall, level, rules.stream().map(LevelRule::reason).toList(), true, doubts.paths(), doubts.askBack(),
+				correction, told ? null : AnswerReader.read(annotation), amounts.noWalk());
 	}
 
-	private static List<String> unsure(List<Sign> signs, List<Observation> observations) {
-		List<String> paths = new ArrayList<>();
-		for (int index = 0; index < signs.size(); index++) {
-			Sign sign = signs.get(index);
-			boolean doubted = observations.stream()
-				.anyMatch((seen) -> seen.sign().kind() == sign.kind() && seen.context().uncertain());
-			if (doubted && sign.present()) {
-				paths.add("signs[" + index + "]");
-			}
-		}
-		return paths;
+	/** A leg that is put right without naming a sign is the lame one. */
+	private static Sign lameness(Correction correction) {
+		return new Sign(SignKind.LAMENESS, true, null, correction.side(), correction.limb(), null, null);
 	}
 
 	private static Set<String> medications(OwnerMessage message, Annotation annotation) {

@@ -18,9 +18,15 @@ final class OverallReader {
 	private OverallReader() {
 	}
 
-	static @Nullable Overall read(Annotation annotation, ContextReader contexts, List<Observation> observations) {
+	static @Nullable Overall read(Annotation annotation, ContextReader contexts, List<Observation> observations,
+			boolean relative) {
 		Overall told = null;
+		boolean compared = false;
 		for (Mention mention : annotation.mentions(Category.OVERALL)) {
+			if (relative && isOfWalk(annotation, mention)) {
+				continue;
+			}
+			compared |= mention.entry().has("same");
 			Overall each = overall(mention, contexts.of(mention.from(), mention.to()));
 			if (each != null && (told == null || each != Overall.USUAL)) {
 				told = each;
@@ -34,7 +40,13 @@ final class OverallReader {
 			told = (flag == null) ? told : Coded.of(Overall.class, flag);
 		}
 		boolean shown = observations.stream().anyMatch((seen) -> seen.sign().present());
-		return (told == Overall.USUAL && shown) ? null : told;
+		return (told == Overall.USUAL && shown && !compared) ? null : told;
+	}
+
+	/** 'the same as yesterday' told the walk's length, not how the dog was. */
+	private static boolean isOfWalk(Annotation annotation, Mention mention) {
+		return mention.entry().has("same")
+				|| annotation.mentions(Category.RELATIVE).stream().anyMatch(mention::overlaps);
 	}
 
 	private static @Nullable Overall overall(Mention mention, Context context) {
@@ -44,6 +56,9 @@ final class OverallReader {
 		Overall told = Coded.of(Overall.class, mention.value());
 		if (!context.negated()) {
 			return told;
+		}
+		if (mention.entry().has("same") || mention.length() > 1) {
+			return null;
 		}
 		return (told == Overall.WORSE) ? Overall.USUAL : Overall.WORSE;
 	}

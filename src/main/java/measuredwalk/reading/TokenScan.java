@@ -34,7 +34,7 @@ final class TokenScan {
 		else if (Characters.isBlank(code)) {
 			this.position += Character.charCount(code);
 		}
-		else if (Character.isDigit(code)) {
+		else if (Character.isDigit(code) || FigureScan.isLeadingPoint(this.text, this.position)) {
 			number();
 		}
 		else if (Character.isLetter(code)) {

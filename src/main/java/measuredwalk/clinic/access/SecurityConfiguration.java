@@ -10,6 +10,8 @@ import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.csrf.CsrfTokenRequestHandler;
+import org.springframework.security.web.csrf.XorCsrfTokenRequestAttributeHandler;
 
 /** Who may see what over HTTP. */
 @Configuration(proxyBeanMethods = false)
@@ -73,8 +75,19 @@ class SecurityConfiguration {
 			.formLogin((form) -> form.loginPage(LoginPage.PATH).defaultSuccessUrl("/clinic").failureHandler(door))
 			.exceptionHandling((problems) -> problems.authenticationEntryPoint(door))
 			.logout((logout) -> logout.logoutUrl("/clinic/logout").logoutSuccessUrl(LoginPage.PATH + "?problem=out"))
+			.csrf((csrf) -> csrf.csrfTokenRequestHandler(earlyToken()))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY)))
 			.build();
+	}
+
+	/**
+	 * A long page is on its way before its first form: the token must be there before
+	 * that.
+	 */
+	private static CsrfTokenRequestHandler earlyToken() {
+		XorCsrfTokenRequestAttributeHandler handler = new XorCsrfTokenRequestAttributeHandler();
+		handler.setCsrfRequestAttributeName(null);
+		return handler;
 	}
 
 }

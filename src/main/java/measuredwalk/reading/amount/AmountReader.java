@@ -1,16 +1,23 @@
 package measuredwalk.reading.amount;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.Question;
 import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.quantity.Amount;
+import measuredwalk.reading.quantity.BareNumber;
+import measuredwalk.reading.quantity.ClockTime;
 import measuredwalk.reading.quantity.Quantities;
 import measuredwalk.reading.quantity.Quantity;
+import measuredwalk.reading.quantity.TimeRange;
 import measuredwalk.reading.words.Words;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +26,15 @@ public final class AmountReader {
 
 	private final Annotation annotation;
 
+	/** Hours before this one are of the night. */
+	private static final int DAWN_HOUR = 6;
+
+	private static final Set<String> CLOCK = Set.of("at", "about", "around", "by", "from", "till", "until", "since",
+			"before", "after", "left", "back", "home", "to", "past", "half");
+
 	private final Question question;
+
+	private final List<Observation> observations;
 
 	private final NumberRoles roles;
 
@@ -34,8 +49,9 @@ public final class AmountReader {
 	private AmountReader(Annotation annotation, Question question, List<Observation> observations) {
 		this.annotation = annotation;
 		this.question = question;
+		this.observations = observations;
 		this.roles = new NumberRoles(annotation, question, observations);
-		this.walks = new WalkBuilder(annotation, this.roles);
+		this.walks = new WalkBuilder(annotation, this.roles, question);
 	}
 
 	/**
@@ -53,19 +69,80 @@ public final class AmountReader {
 		List<Placed> placed = new ArrayList<>();
 		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
 			int from = words.firstFrom(quantity.span().firstToken());
-			placed.add(new Placed(quantity, from, words.firstFrom(quantity.span().lastToken() + 1)));
+			int to = words.firstFrom(quantity.span().lastToken() + 1);
+			placed.add(new Placed(reader.asMinutes(quantity, from, to), from, to));
 		}
 		return reader.read(placed, observations);
+	}
+
+	/** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
+	private Quantity asMinutes(Quantity quantity, int from, int to) {
+		if (!(quantity instanceof ClockTime time) || this.question != Question.WALK
+				|| !(time.bare() || isBeforeDayPart(to))) {
+			return quantity;
+		}
+		Words words = this.annotation.words();
+		int at = from;
+		while (at < to - 1 && !Character.isDigit(words.form(at).charAt(0))) {
+			at++;
+		}
+		boolean hour = from > 0 && CLOCK.contains(words.form(from - 1)) && !isBesideSign(from);
+		boolean whole = words.form(at).length() <= 3 && words.form(at).chars().allMatch(Character::isDigit);
+		return (hour || !whole) ? quantity
+				: new BareNumber(quantity.span(), Amount.of(Integer.parseInt(words.form(at))), 1);
+	}
+
+	/** '15 tonight', '25 this morning'. */
+	private boolean isBeforeDayPart(int to) {
+		Words words = this.annotation.words();
+		return words.is(to - 1, "tonight") || words.is(to - 2, "this");
+	}
+
+	private boolean isBesideSign(int word) {
+		return this.observations.stream()
+			.anyMatch((
+					seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
 	}
 
 	private Amounts read(List<Placed> placed, List<Observation> observations) {
 		for (Placed each : placed) {
 			take(each, Corrections.isWrong(each, placed, this.annotation.words()) ? Role.WRONG : this.roles.of(each));
 		}
-		List<WalkTold> told = this.walks.walks(this.question, observations, this.onsets);
+		List<WalkTold> told = this.walks.walks(observations, this.onsets);
+		for (Placed each : placed) {
+			if (each.quantity() instanceof ClockTime time) {
+				addClockOnset(each, time, told);
+			}
+		}
 		boolean noWalk = told.isEmpty() && this.question == Question.WALK
 				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
-		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes);
+		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes, nightWords(placed));
+	}
+
+	private List<Integer> nightWords(List<Placed> placed) {
+		List<Integer> words = new ArrayList<>();
+		for (Placed each : placed) {
+			LocalTime time = (each.quantity() instanceof ClockTime clock) ? clock.said()
+					: (each.quantity() instanceof TimeRange range) ? range.from().said() : null;
+			if (time != null && this.question == Question.MORNING && time.getHour() < DAWN_HOUR) {
+				words.add(each.from());
+			}
+		}
+		return words;
+	}
+
+	/**
+	 * 'left 7.55, back 8.20, limped from 8.10': minutes from the start of the only walk.
+	 */
+	private void addClockOnset(Placed placed, ClockTime time, List<WalkTold> told) {
+		if (told.size() != 1 || told.get(0).start() == null || told.get(0).minutes() == null
+				|| !isBesideSign(placed.from())) {
+			return;
+		}
+		double minute = Duration.between(told.get(0).start(), time.time()).toMinutes();
+		if (minute > 0 && minute <= told.get(0).minutes()) {
+			this.onsets.add(new Onset(placed.from(), minute, null));
+		}
 	}
 
 	private void take(Placed placed, Role role) {

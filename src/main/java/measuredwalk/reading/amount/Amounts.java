@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param stiffMinutes how long stiffness took to ease, in minutes, or null
  * @param noWalk true when it is said that there was no walk
  * @param wrongMinutes minutes that were said to be wrong, or null
+ * @param nightWords indexes of words that tell an hour of the night
  */
 public record Amounts(List<WalkTold> walks, List<Onset> onsets, @Nullable Double stiffMinutes, boolean noWalk,
-		@Nullable Double wrongMinutes) {
+		@Nullable Double wrongMinutes, List<Integer> nightWords) {
 }

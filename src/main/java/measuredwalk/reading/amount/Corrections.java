@@ -30,10 +30,15 @@ final class Corrections {
 	}
 
 	private static boolean isDenied(Placed placed, Words words) {
-		return words.is(placed.from() - 1, "not") && !words.is(placed.from() - 2, "did");
+		return words.is(placed.from() - 1, "not")
+				|| (words.is(placed.from() - 2, "not") && words.is(placed.from() - 1, "the"))
+				|| (words.is(placed.from() - 1, "of") && words.is(placed.from() - 2, "instead"));
 	}
 
 	private static boolean isOld(Placed placed, Words words) {
+		if (words.is(placed.to(), "not")) {
+			return false;
+		}
 		for (int at = Math.max(0, placed.from() - 4); at < placed.from(); at++) {
 			if (words.is(at, "disregard") || words.is(at, "ignore") || words.is(at, "previous")
 					|| (words.is(at, "i") && (words.is(at + 1, "said") || words.is(at + 1, "put")

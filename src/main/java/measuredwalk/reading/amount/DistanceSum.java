@@ -16,15 +16,62 @@ final class DistanceSum {
 		if (distances.isEmpty()) {
 			return null;
 		}
+		if (isTakenBack(distances, words)) {
+			return of(distances.subList(distances.size() - 1, distances.size()), words);
+		}
 		double metres = 0;
+		double unit = 0;
 		for (Placed placed : distances) {
 			Distance distance = (Distance) placed.quantity();
 			metres += distance.metres().value() * distance.times();
+			unit = distance.metres().value() / Math.max(1, figures(placed, words));
 		}
+		metres += wayBack(distances.get(distances.size() - 1), words) * unit;
 		if (distances.size() == 1 && isThereAndBack(distances.get(0), words)) {
 			metres *= 2;
 		}
 		return (double) Math.round(metres);
+	}
+
+	/** 'five miles? no, half a mile'. */
+	private static boolean isTakenBack(List<Placed> distances, Words words) {
+		if (distances.size() < 2) {
+			return false;
+		}
+		for (int at = distances.get(0).to(); at < distances.get(distances.size() - 1).from(); at++) {
+			if (words.is(at, "no") || words.is(at, "sorry") || words.is(at, "meant") || words.is(at, "not")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** The bare number of '300 yards out, 300 back', in the unit told before. */
+	private static double wayBack(Placed placed, Words words) {
+		for (int at = placed.to(); at + 1 < Math.min(words.size(), placed.to() + 9); at++) {
+			boolean home = words.is(at + 1, "back") || words.is(at + 1, "home");
+			if (home && Character.isDigit(words.form(at).charAt(0))) {
+				return number(words.form(at));
+			}
+		}
+		return 0;
+	}
+
+	private static double figures(Placed placed, Words words) {
+		for (int at = placed.from(); at < placed.to(); at++) {
+			if (Character.isDigit(words.form(at).charAt(0))) {
+				return number(words.form(at));
+			}
+		}
+		return 1;
+	}
+
+	private static double number(String figures) {
+		int value = 0;
+		for (int at = 0; at < figures.length() && Character.isDigit(figures.charAt(at)); at++) {
+			value = value * 10 + Character.digit(figures.charAt(at), 10);
+		}
+		return value;
 	}
 
 	private static boolean isThereAndBack(Placed placed, Words words) {
@@ -33,7 +80,8 @@ final class DistanceSum {
 			if (words.isBreakBefore(at) || words.is(at, "total")) {
 				return back && !words.is(at, "total");
 			}
-			back |= words.is(at, "back") && words.is(at - 1, "and") || words.is(at, "way") && words.is(at - 1, "each");
+			back |= (words.is(at, "back") && words.is(at - 1, "and"))
+					|| (words.is(at, "way") && words.is(at - 1, "each"));
 			if (words.is(at, "there") && words.is(at + 1, "and")) {
 				return false;
 			}

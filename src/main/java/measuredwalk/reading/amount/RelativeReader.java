@@ -57,7 +57,8 @@ final class RelativeReader {
 		for (int at = mention.from(); at >= Math.max(0, mention.from() - 5); at--) {
 			Double factor = FACTORS.get(this.words.form(at));
 			if (factor != null) {
-				return factor;
+				Double other = (factor == 1) ? doubleTime(mention) : null;
+				return (other == null) ? factor : other;
 			}
 			if (this.words.isBreakBefore(at)) {
 				break;

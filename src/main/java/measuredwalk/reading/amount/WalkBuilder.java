@@ -29,6 +29,11 @@ final class WalkBuilder {
 	private static final Set<String> WENT = Set.of("left", "went", "set", "out", "started", "walked", "at", "about",
 			"around", "from", "leaving", "off");
 
+	/** A span of the day above six hours is no walk. */
+	private static final long LONGEST_SECONDS = 6 * 3600L;
+
+	private static final Set<String> WALKED = Set.of("went", "walk", "walked", "left", "out", "stroll", "wander");
+
 	private static final Set<String> ENDED = Set.of("carry", "carried", "home", "turned", "gave", "budge", "move",
 			"stopped", "wouldn't", "refused");
 
@@ -48,7 +53,10 @@ final class WalkBuilder {
 
 	private boolean measured;
 
-	WalkBuilder(Annotation annotation, NumberRoles roles) {
+	private final Question question;
+
+	WalkBuilder(Annotation annotation, NumberRoles roles, Question question) {
+		this.question = question;
 		this.annotation = annotation;
 		this.words = annotation.words();
 		this.roles = roles;
@@ -60,11 +68,33 @@ final class WalkBuilder {
 			this.distances.add(placed);
 			return;
 		}
+		if (isWayBack(placed)) {
+			this.drafts.set(this.drafts.size() - 1, this.drafts.get(this.drafts.size() - 1).plus(minutes(quantity)));
+			return;
+		}
+		if (isSecondGuess(placed)) {
+			this.drafts.set(this.drafts.size() - 1, this.drafts.get(this.drafts.size() - 1).or(minutes(quantity)));
+			return;
+		}
 		int times = timesOf(placed);
 		double factor = isEachWay(placed) ? 2 : 1;
 		for (int count = 0; count < times; count++) {
 			this.drafts.add(new WalkDraft(minutes(quantity).times(factor), placed.from()));
 		}
+	}
+
+	/** '15 min there and 15 back' is one walk of 30. */
+	private boolean isWayBack(Placed placed) {
+		return !this.drafts.isEmpty() && this.words.is(placed.to(), "back")
+				&& (this.words.is(placed.from() - 2, "there") || this.words.is(placed.from() - 2, "out")
+						|| this.words.is(placed.from() - 1, "out"));
+	}
+
+	/** '40? 45?' is one walk, not quite known. */
+	private boolean isSecondGuess(Placed placed) {
+		return !this.drafts.isEmpty() && this.words.markBefore(placed.to()) == '?'
+				&& placed.from() - this.drafts.get(this.drafts.size() - 1).word <= 3
+				&& this.words.markBefore(placed.from()) == '?';
 	}
 
 	void addTotal(Placed placed) {
@@ -78,10 +108,13 @@ final class WalkBuilder {
 
 	void addTime(Placed placed) {
 		Quantity quantity = placed.quantity();
-		if (quantity instanceof TimeRange range) {
+		if (quantity instanceof TimeRange range && isWalk(range)) {
 			WalkDraft draft = new WalkDraft(Amount.of(range.seconds() / 60.0), placed.from());
 			draft.start = range.from().time();
 			this.drafts.add(draft);
+		}
+		else if (quantity instanceof ClockTime time && !time.bare() && isOfLastWalk(placed)) {
+			this.drafts.get(this.drafts.size() - 1).start = time.time();
 		}
 		else if (quantity instanceof ClockTime time && isStart(time, placed)) {
 			this.start = time.time();
@@ -91,8 +124,12 @@ final class WalkBuilder {
 		}
 	}
 
-	List<WalkTold> walks(Question question, List<Observation> observations, List<Onset> onsets) {
-		RelativeAmount relative = new RelativeReader(this.annotation, this.offset).read(question);
+	private boolean isWalk(TimeRange range) {
+		return this.question != Question.MORNING && range.seconds() <= LONGEST_SECONDS;
+	}
+
+	List<WalkTold> walks(List<Observation> observations, List<Onset> onsets) {
+		RelativeAmount relative = new RelativeReader(this.annotation, this.offset).read(this.question);
 		Double distance = DistanceSum.of(this.distances, this.words);
 		if (this.drafts.isEmpty()) {
 			if (distance != null || relative != null || this.measured) {
@@ -123,8 +160,15 @@ final class WalkBuilder {
 		return List.of();
 	}
 
+	/** '12 minutes at 08:00'. */
+	private boolean isOfLastWalk(Placed placed) {
+		return !this.drafts.isEmpty() && this.words.is(placed.from() - 1, "at")
+				&& placed.from() - this.drafts.get(this.drafts.size() - 1).word <= 4;
+	}
+
 	private boolean isStart(ClockTime time, Placed placed) {
-		boolean went = new Neighbours(this.annotation).before(placed, WENT, 1);
+		Neighbours near = new Neighbours(this.annotation);
+		boolean went = near.before(placed, WENT, 1) || (!time.bare() && near.inClause(placed, WALKED));
 		boolean byBare = time.bare() && !this.words.is(placed.from() - 2, "left");
 		return went && !byBare && this.start == null;
 	}

@@ -20,6 +20,17 @@ final class WalkDraft {
 		this.word = word;
 	}
 
+	WalkDraft plus(Amount more) {
+		double both = this.minutes.value() + more.value();
+		WalkDraft sum = new WalkDraft(Amount.of(both), this.word);
+		sum.start = this.start;
+		return sum;
+	}
+
+	WalkDraft or(Amount other) {
+		return new WalkDraft(Amount.between(this.minutes.value(), other.value()), this.word);
+	}
+
 	WalkTold told(@Nullable Double distance, @Nullable LocalTime begun) {
 		Double low = (this.minutes.low() == null) ? this.minutes.value() : this.minutes.low();
 		Double high = (this.minutes.high() == null) ? this.minutes.value() : this.minutes.high();

@@ -79,9 +79,12 @@ public final class Annotation {
 	private void settleModifier(Mention mention) {
 		for (int at = mention.from(); at < mention.to(); at++) {
 			Mention over = this.cover[at];
-			if (over != null && over.category() == Category.GUARD) {
+			if (over != null && over.category() == Category.GUARD && over.length() >= mention.length()) {
 				return;
 			}
+		}
+		if (isSwallowed(mention)) {
+			return;
 		}
 		if (mention.category() == Category.TERMINATION) {
 			Mention over = this.cover[mention.from()];
@@ -96,6 +99,29 @@ public final class Annotation {
 		if (!shorter) {
 			this.mentions.add(mention);
 		}
+	}
+
+	/** The 'right' of 'right after'. */
+	private boolean isInMoment(Mention mention) {
+		return this.mentions.stream()
+			.anyMatch((other) -> other.category() == Category.MOMENT && other.overlaps(mention)
+					&& other.length() > mention.length());
+	}
+
+	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
+	private boolean isSwallowed(Mention mention) {
+		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB) && isInMoment(mention)) {
+			return true;
+		}
+		Mention over = this.cover[mention.from()];
+		if (over == null || over.length() <= mention.length()) {
+			return false;
+		}
+		return switch (mention.category()) {
+			case SEVERITY -> over.category() == Category.HEDGE || over.category() == Category.NEGATION;
+			case SIDE, LIMB -> over.category() == Category.OVERALL;
+			default -> false;
+		};
 	}
 
 	/**

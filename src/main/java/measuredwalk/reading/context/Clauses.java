@@ -11,7 +11,7 @@ import measuredwalk.reading.words.Words;
 public final class Clauses {
 
 	private static final Set<String> JOINING = Set.of("but", "then", "so", "because", "although", "though", "while",
-			"when", "whereas", "until", "till", "if", "however", "otherwise", "once", "before", "except", "apart");
+			"when", "whereas", "until", "till", "if", "however", "otherwise", "before", "except", "apart");
 
 	private static final Set<String> SUBJECTS = Set.of("he", "she", "it", "we", "i", "they", "his", "her", "the", "my",
 			"there", "that", "no", "not", "did", "was", "is", "has", "had", "then", "seemed", "looked", "came", "got");

@@ -36,11 +36,14 @@ public final class ContextReader {
 	public Context of(int from, int to) {
 		NegationScope.Polarity polarity = this.negation.of(from, to);
 		boolean negated = polarity == NegationScope.Polarity.NEGATED;
-		boolean historical = this.cues.isHistorical(from, to);
+		boolean historical = this.cues.isHistorical(from);
+		boolean other = this.subject.isOther(from, to) || this.subject.isNamedAfter(to);
+		if (other && this.negation.isSelfDenied(to)) {
+			return new Context(true, false, false, false, false, false, false, false);
+		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
-				this.cues.isUncertain(from, to), historical && !negated,
-				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(from, to),
-				this.subject.isOther(from, to));
+				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
+				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(from, to), other);
 	}
 
 	/**

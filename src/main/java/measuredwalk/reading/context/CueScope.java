@@ -1,6 +1,7 @@
 package measuredwalk.reading.context;
 
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
@@ -11,6 +12,8 @@ final class CueScope {
 
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
+
+	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from", "nor");
 
 	private final Annotation annotation;
 
@@ -62,9 +65,19 @@ final class CueScope {
 		return at;
 	}
 
-	boolean isHistorical(int from, int to) {
+	/** Whether it was yesterday: past for a limp, near enough for a collapse. */
+	boolean isRecent(int from) {
+		return isPast(from, true) && !isPast(from, false);
+	}
+
+	boolean isHistorical(int from) {
+		return isPast(from, true);
+	}
+
+	private boolean isPast(int from, boolean recentToo) {
 		for (Mention cue : this.history) {
-			if (this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
+			if ((recentToo || !cue.entry().is(Category.HISTORY, "recent"))
+					&& this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
 				return true;
 			}
 		}
@@ -74,10 +87,13 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
+		if (cue.from() > 0 && COMPARING.contains(this.words.form(cue.from() - 1))) {
+			return true;
+		}
 		for (int at = first; at < last; at++) {
 			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.category() == Category.NOW || this.words.is(at, "than")
-					|| this.words.is(at, "like") || this.words.is(at, "since")) {
+			boolean now = cover != null && cover.category() == Category.NOW;
+			if (now) {
 				return true;
 			}
 		}
@@ -95,7 +111,7 @@ final class CueScope {
 	}
 
 	private boolean isOpen(Mention cue) {
-		return !cue.entry().has("opening") && !cue.value().equals("opening") || this.words.isSentenceBefore(cue.from());
+		return !cue.value().equals("opening") || this.words.isSentenceBefore(cue.from());
 	}
 
 	private boolean reaches(Mention cue, int from) {

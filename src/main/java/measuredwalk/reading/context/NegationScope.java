@@ -25,6 +25,19 @@ final class NegationScope {
 	/** Words between a phrase and a denial after it at most. */
 	private static final int REACH_AFTER = 6;
 
+	/** 'none of those' reaches back over a whole list. */
+	private static final int REACH_ALL = 40;
+
+	private static final Set<String> NUMBERS = Set.of("one", "two", "three", "four", "five", "six", "seven", "eight",
+			"ten", "twelve", "fifteen", "twenty", "thirty", "forty", "half", "hour", "quarter", "few", "couple",
+			"minute", "minutes", "mins", "min");
+
+	private static final Set<String> SELF = Set.of("he", "she", "his", "hers", "dog");
+
+	private static final Set<String> MUCH = Set.of("much", "bad", "badly", "often", "hard", "heavily");
+
+	private static final Set<String> DENIALS = Set.of("not", "no", "never", "without", "nor");
+
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
 
 	private static final Set<String> VERBS = Set.of("was", "is", "has", "had", "did", "does", "were", "seemed",
@@ -41,10 +54,37 @@ final class NegationScope {
 
 	Polarity of(int from, int to) {
 		Polarity before = before(from);
+		if (before == Polarity.NEGATED && isUntil(to)) {
+			return Polarity.ASSERTED;
+		}
+		if (before == Polarity.NEGATED && isAsMuch(to)) {
+			return Polarity.LESS;
+		}
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
 		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+	}
+
+	/** 'was not dragging it as much as last time': less, but there. */
+	private boolean isAsMuch(int to) {
+		for (int at = to; at <= to + 2 && at + 1 < this.words.size(); at++) {
+			boolean as = this.words.is(at, "as") || this.words.is(at, "so") || this.words.is(at, "that");
+			if (as && MUCH.contains(this.words.form(at + 1))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'did not limp until we got home' asserts it. */
+	private boolean isUntil(int to) {
+		for (int at = to; at <= to + 1; at++) {
+			if (this.words.is(at, "until") || this.words.is(at, "till")) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private Polarity before(int from) {
@@ -55,6 +95,9 @@ final class NegationScope {
 				return Polarity.ASSERTED;
 			}
 			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.to() > from && DENIALS.contains(this.words.form(at))) {
+				return Polarity.NEGATED;
+			}
 			if (cover != null && cover.to() <= from) {
 				if (isCue(cover) && !(subjectPassed && !cover.entry().has("embedding"))) {
 					return polarity(cover, from);
@@ -93,6 +136,16 @@ final class NegationScope {
 				return false;
 			}
 			if (this.words.is(at, "than") || (at > from && this.words.is(at, "as"))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'gone in five minutes' is how long it took, and no denial. */
+	private boolean hasNumber(int from, int to) {
+		for (int at = from; at < Math.min(to, this.words.size()); at++) {
+			if (Character.isDigit(this.words.form(at).charAt(0)) || NUMBERS.contains(this.words.form(at))) {
 				return true;
 			}
 		}
@@ -141,23 +194,70 @@ final class NegationScope {
 		for (int at = to; at < end; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
-				if (cover.category() == Category.NEGATION && isAnswer(cover)) {
+				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
 					return true;
 				}
 				if (cover.category() == Category.SIGN) {
-					return false;
+					break;
 				}
 			}
-			if (this.annotation.isTermination(at) && !this.words.is(at, "as")) {
+			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
+				break;
+			}
+			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
 				return false;
+			}
+		}
+		return isTakenBack(to);
+	}
+
+	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
+	boolean isSelfDenied(int to) {
+		for (int at = to; at <= Math.min(to + 1, this.words.size() - 3); at++) {
+			boolean self = SELF.contains(this.words.form(at)) || isSelf(at);
+			if (self && this.words.is(at + 2, "not") && this.words.isBreakBefore(at + 3)) {
+				return true;
 			}
 		}
 		return false;
 	}
 
-	private boolean isAnswer(Mention cue) {
+	private boolean isSelf(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.category() == Category.SELF;
+	}
+
+	/** 'but not any more': a denial right behind the joining word. */
+	private boolean isCueNext(int at) {
+		Mention cover = (at < this.words.size()) ? this.annotation.coverOf(at) : null;
+		return cover != null && cover.category() == Category.NEGATION && cover.value().equals("after");
+	}
+
+	private boolean isWholeSentence(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.from() == at && this.words.isSentenceBefore(cover.to());
+	}
+
+	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
+	private boolean isTakenBack(int to) {
+		int end = Math.min(this.words.size(), to + REACH_ALL);
+		for (int at = to; at < end; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
+				return true;
+			}
+		}
+		int next = to;
+		while (next < this.words.size() && !this.words.isSentenceBefore(next)) {
+			next++;
+		}
+		return next + 2 < this.words.size() && PRONOUNS.contains(this.words.form(next))
+				&& this.words.is(next + 2, "not") && this.words.isSentenceBefore(next + 3);
+	}
+
+	private boolean isAnswer(Mention cue, int to) {
 		if (cue.value().equals("after")) {
-			return true;
+			return !cue.entry().has("eased") || !hasNumber(to, cue.to() + REACH_AFTER);
 		}
 		return cue.length() == 1 && this.words.isBreakBefore(cue.from()) && this.words.isBreakBefore(cue.to())
 				&& !this.words.isSentenceBefore(cue.from());

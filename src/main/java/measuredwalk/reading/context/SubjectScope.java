@@ -16,6 +16,10 @@ final class SubjectScope {
 	private static final Set<String> MET = Set.of("with", "met", "saw", "past", "at", "to", "by", "from", "chased",
 			"see", "and", "barked", "after", "like");
 
+	/** 'my son says she fell': what is told is of the dog again. */
+	private static final Set<String> TOLD = Set.of("says", "said", "say", "thinks", "thought", "reckons", "reckoned",
+			"noticed", "told", "saw", "found", "sez", "spotted", "reported", "texted", "rang", "phoned");
+
 	private static final Set<String> DOG_PRONOUNS = Set.of("he", "she");
 
 	private final Annotation annotation;
@@ -36,8 +40,26 @@ final class SubjectScope {
 	boolean isOther(int from, int to) {
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
-			if (other.from() < to && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
-				return other.value().equals("human") ? isWriter(other, from) : reaches(other, from);
+			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
+				if (other.value().equals("human") ? isWriter(other, from) : reaches(other, from)) {
+					return true;
+				}
+				if (!other.value().equals("human")) {
+					return false;
+				}
+			}
+		}
+		return false;
+	}
+
+	/** 'screaming, but that was the baby'. */
+	boolean isNamedAfter(int to) {
+		for (Mention other : this.others) {
+			if (other.from() >= to && !other.value().equals("human") && other.from() > 1
+					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)
+					&& (this.words.is(other.from() - 1, "was") || this.words.is(other.from() - 1, "is"))
+					&& (this.words.is(other.from() - 2, "that") || this.words.is(other.from() - 2, "it"))) {
+				return true;
 			}
 		}
 		return false;
@@ -45,12 +67,12 @@ final class SubjectScope {
 
 	/** 'I was stiff' is the writer; 'I saw he was stiff' is not. */
 	private boolean isWriter(Mention writer, int from) {
-		if (from - writer.to() > 3) {
+		if (from - writer.to() > 6) {
 			return false;
 		}
 		for (int at = writer.to(); at < from; at++) {
-			if (this.annotation.isTermination(at) || this.words.isBreakBefore(at) || isOfDog(at)
-					|| this.annotation.coverOf(at) == null && !isSmall(at)) {
+			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
+					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !isSmall(at))) {
 				return false;
 			}
 		}
@@ -70,15 +92,27 @@ final class SubjectScope {
 				|| (cover != null && cover.category() == Category.SELF);
 	}
 
+	private boolean isSelfBetween(int from, int to) {
+		for (int at = from; at < to; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.SELF) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	private boolean reaches(Mention other, int from) {
+		if (isSelfBetween(other.to(), from)) {
+			return false;
+		}
 		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1));
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
-			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.category() == Category.SELF) {
-				return false;
-			}
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");
+			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
+				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
+			}
 			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {
 				return false;
 			}

@@ -35,6 +35,12 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
 	}
 
+	boolean hasHot(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch(
+					(seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has("hot"));
+	}
+
 	boolean hasSevere(SignKind kind) {
 		return this.observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
@@ -72,8 +78,11 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 		return this.medications.contains(medicine);
 	}
 
-	boolean hasAnySign() {
-		return this.observations.stream().anyMatch((seen) -> seen.sign().present());
+	/** Panting and tiredness after a walk are effort, unless they are severe. */
+	boolean hasSignBeyondEffort() {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && (seen.sign().severity() == Severity.SEVERE
+					|| (seen.sign().kind() != SignKind.PANTING && seen.sign().kind() != SignKind.FATIGUE)));
 	}
 
 }

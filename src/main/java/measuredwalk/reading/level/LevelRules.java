@@ -23,7 +23,10 @@ public final class LevelRules {
 	private static final List<LevelRule> EMERGENCIES = List.of(
 			emergency("a leg is not used", SignKind.NON_WEIGHT_BEARING),
 			emergency("the dog cannot get up or walk", SignKind.RECUMBENCY),
-			emergency("legs gave way or do not work", SignKind.PARESIS),
+			new LevelRule("legs gave way or do not work", Level.EMERGENCY,
+					(found) -> found.hasUrgent(SignKind.PARESIS)
+							|| (found.has(SignKind.PARESIS) && !found.hasCue("passes"))),
+			urgent("a joint suddenly hot and swollen", SignKind.SWELLING),
 			emergency("a paw is turned under", SignKind.KNUCKLING), emergency("the dog collapsed", SignKind.COLLAPSE),
 			emergency("trouble breathing", SignKind.DYSPNOEA),
 			emergency("white, blue or grey gums", SignKind.PALE_GUMS), emergency("a seizure", SignKind.SEIZURE),
@@ -43,7 +46,8 @@ public final class LevelRules {
 			// Joint infection hides in arthritic joints, 63 % of 103 cases: Phillips 2022
 			// (Vet Rec).
 			new LevelRule("a joint hot, swollen and very lame", Level.EMERGENCY,
-					(found) -> found.has(SignKind.SWELLING) && found.hasSevere(SignKind.LAMENESS)),
+					(found) -> found.has(SignKind.SWELLING) && (found.hasSevere(SignKind.LAMENESS)
+							|| (found.hasHot(SignKind.SWELLING) && found.has(SignKind.LAMENESS)))),
 			new LevelRule("overheated: panting that does not settle, with a wobble, sickness or dullness",
 					Level.EMERGENCY,
 					(found) -> found.has(SignKind.PANTING) && found.hasCue("unceasing")
@@ -63,7 +67,9 @@ public final class LevelRules {
 			new LevelRule("wobble, leaking urine, thirst or vomiting after an anti-NGF injection", Level.SAME_DAY,
 					(found) -> found.gets("anti-ngf") && found.has(SignKind.ATAXIA, SignKind.INCONTINENCE,
 							SignKind.POLYDIPSIA, SignKind.VOMITING)),
-			sameDay("black stool", SignKind.MELAENA),
+			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
+			new LevelRule("blood with sickness or loose stool", Level.SAME_DAY,
+					(found) -> found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA)),
 			// Expert opinion.
 			new LevelRule("not eaten for a day", Level.SAME_DAY,
 					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")),
@@ -71,7 +77,7 @@ public final class LevelRules {
 					(found) -> found.hasWithCue(SignKind.LAMENESS, "sudden") && found.isClear(SignKind.LAMENESS)),
 			// Aortic clot: Goncalves 2008 (JSAP 49:178).
 			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
-					(found) -> found.hasWithCue(SignKind.ATAXIA, "passes")),
+					(found) -> found.has(SignKind.PARESIS) || found.hasWithCue(SignKind.ATAXIA, "passes")),
 			new LevelRule("neck or back pain", Level.SAME_DAY,
 					(found) -> found.observations()
 						.stream()
@@ -82,7 +88,7 @@ public final class LevelRules {
 			new LevelRule("stiffness that does not ease within an hour", Level.WATCH,
 					(found) -> found.stiffMinutes() != null && found.stiffMinutes() > LONGEST_STIFFNESS_MINUTES),
 			new LevelRule("worse than usual", Level.WATCH, (found) -> found.overall() == Overall.WORSE),
-			new LevelRule("a sign was seen", Level.WATCH, Findings::hasAnySign));
+			new LevelRule("a sign was seen", Level.WATCH, Findings::hasSignBeyondEffort));
 
 	private LevelRules() {
 	}

@@ -33,6 +33,9 @@ final class Inflections {
 			return forms;
 		}
 		forms.addAll(IRREGULAR.getOrDefault(word, regular(word)));
+		if (word.endsWith("ing")) {
+			forms.add(word.substring(0, word.length() - 1));
+		}
 		return forms;
 	}
 
@@ -41,7 +44,9 @@ final class Inflections {
 		char before = word.charAt(word.length() - 2);
 		String stem = word.substring(0, word.length() - 1);
 		if (last == 'e') {
-			return List.of(word + "s", word + "d", stem + "ing", word + "r", word + "st", word + "ing", stem + "y");
+			String adverb = word.endsWith("le") ? stem + "y" : word;
+			return List.of(word + "s", word + "d", stem + "ing", stem + "in", word + "r", word + "st", word + "ing",
+					adverb);
 		}
 		if (last == 'y' && VOWELS.indexOf(before) < 0) {
 			return List.of(stem + "ies", stem + "ied", word + "ing", stem + "ier", stem + "iest", stem + "ily",
@@ -65,7 +70,7 @@ final class Inflections {
 	private static Map<String, List<String>> irregular() {
 		Map<String, List<String>> forms = new HashMap<>();
 		for (String line : LexiconFiles.lines("irregular.txt")) {
-			List<String> words = List.of(line.split(" "));
+			List<String> words = List.of(line.split(" ", -1));
 			forms.put(words.get(0), words.subList(1, words.size()));
 		}
 		return Map.copyOf(forms);

@@ -10,6 +10,9 @@ public final class Lexicon {
 	/** The class of every number, written in figures or in words. */
 	public static final String NUMBER = "<number>";
 
+	/** The class of names that are not the dog's. */
+	public static final String NAME = "<name>";
+
 	/** The class of the dog's own name. */
 	public static final String DOG = "<dog>";
 
@@ -17,13 +20,17 @@ public final class Lexicon {
 
 	private final List<ScreenRule> rules = new ArrayList<>();
 
-	private final PhraseTrie trie = new PhraseTrie();
-
 	private final Symbols symbols = new Symbols();
+
+	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"));
 
 	private final int[] number = { this.symbols.of(NUMBER) };
 
+	private final int[] name = { this.symbols.of(NAME) };
+
 	private final int[] dog = { this.symbols.of(DOG) };
+
+	private final LexiconParser parser = new LexiconParser(this, this.symbols);
 
 	Lexicon() {
 	}
@@ -36,11 +43,14 @@ public final class Lexicon {
 	 */
 	public static Lexicon standard() {
 		Lexicon lexicon = new Lexicon();
-		LexiconParser parser = new LexiconParser(lexicon, lexicon.symbols);
 		for (String file : LexiconFiles.standard()) {
-			parser.parse(file, LexiconFiles.rawLines(file));
+			lexicon.parse(file, LexiconFiles.rawLines(file));
 		}
 		return lexicon;
+	}
+
+	void parse(String file, List<String> lines) {
+		this.parser.parse(file, lines);
 	}
 
 	Entry addEntry(Category category, String value, java.util.Map<String, String> flags) {
@@ -76,10 +86,30 @@ public final class Lexicon {
 
 	/**
 	 * What a number in figures stands for.
-	 * @return the symbol of {@link #NUMBER}
+	 * @param figures the number
+	 * @return the symbol of {@link #NUMBER}, and those of these very figures
 	 */
-	public int[] numberSymbol() {
-		return this.number;
+	public int[] symbolsOfNumber(String figures) {
+		return with(this.number, figures);
+	}
+
+	/**
+	 * What a name stands for that is not the dog's.
+	 * @param name the name, lower case
+	 * @return the symbol of {@link #NAME}, and those of the word
+	 */
+	public int[] symbolsOfName(String name) {
+		return with(this.name, name);
+	}
+
+	private int[] with(int[] symbol, String word) {
+		int[] known = this.symbols.ofForm(word);
+		if (known.length == 0) {
+			return symbol;
+		}
+		int[] both = java.util.Arrays.copyOf(known, known.length + 1);
+		both[known.length] = symbol[0];
+		return both;
 	}
 
 	/**

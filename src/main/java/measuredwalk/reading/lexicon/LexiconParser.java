@@ -19,6 +19,8 @@ final class LexiconParser {
 
 	private final Symbols symbols;
 
+	private final Map<String, String> groups = new HashMap<>();
+
 	private String file = "";
 
 	private int line;
@@ -43,6 +45,9 @@ final class LexiconParser {
 			else if (text.startsWith("class ")) {
 				addClass(text);
 			}
+			else if (text.startsWith("group ")) {
+				addGroup(text);
+			}
 			else if (text.startsWith("near ") && text.contains(":") && section != null) {
 				addRule(text, section);
 			}
@@ -56,7 +61,7 @@ final class LexiconParser {
 		if (!text.endsWith("]")) {
 			throw error("the heading '" + text + "' is not closed", "End it with ]");
 		}
-		String[] words = text.substring(1, text.length() - 1).strip().split(" +");
+		String[] words = text.substring(1, text.length() - 1).strip().split(" +", -1);
 		boolean valued = words.length > 1 && !words[1].contains("=");
 		Map<String, String> flags = new HashMap<>();
 		for (int at = valued ? 2 : 1; at < words.length; at++) {
@@ -81,7 +86,29 @@ final class LexiconParser {
 			throw error("the class has no words", "Write it as 'class name: word word'");
 		}
 		String name = "<" + text.substring("class ".length(), colon).strip() + ">";
-		this.symbols.addClass(name, new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +"))));
+		this.symbols.addClass(name,
+				new LinkedHashSet<>(Arrays.asList(text.substring(colon + 1).strip().split(" +", -1))));
+	}
+
+	/** Reads a line such as {@code group rise: get up|stand}. */
+	private void addGroup(String text) {
+		int colon = text.indexOf(':');
+		if (colon < 0) {
+			throw error("the group has no phrases", "Write it as 'group name: phrase|phrase'");
+		}
+		this.groups.put("{" + text.substring("group ".length(), colon).strip() + "}",
+				"(" + text.substring(colon + 1).strip() + ")");
+	}
+
+	private String withGroups(String text) {
+		String whole = text;
+		for (Map.Entry<String, String> group : this.groups.entrySet()) {
+			whole = whole.replace(group.getKey(), group.getValue());
+		}
+		if (whole.contains("{")) {
+			throw error("'" + text + "' has a group that is not known", "Define it above with 'group'");
+		}
+		return whole;
 	}
 
 	/** Reads a line such as {@code near 6: <gum> <pale>}. */
@@ -90,7 +117,7 @@ final class LexiconParser {
 		if (colon < 0) {
 			throw error("the rule '" + text + "' has no distance", "Write it as 'near 6: <class> <class>'");
 		}
-		List<String> classes = List.of(text.substring(colon + 1).strip().split(" +"));
+		List<String> classes = List.of(text.substring(colon + 1).strip().split(" +", -1));
 		check(classes, text);
 		this.lexicon.addRule(section, classes, Integer.parseInt(text.substring("near ".length(), colon).strip()));
 	}
@@ -103,7 +130,7 @@ final class LexiconParser {
 			throw error("'" + text + "' has capitals or an apostrophe",
 					"Write lower case, and 'do not' for don't, 'he is' for he's");
 		}
-		for (List<String> words : Phrase.writtenOut(text)) {
+		for (List<String> words : Phrase.writtenOut(withGroups(text))) {
 			check(words, text);
 			this.lexicon.addPhrase(words, section);
 		}

@@ -9,8 +9,9 @@ import java.util.List;
  *
  * <p>
  * A plain word stands for all its forms, {@code =word} for that form only,
- * {@code <class>} for any word of a class, {@code a|b} for either, {@code word?} may be
- * missing, and {@code ..} stands for up to three words.
+ * {@code <class>} for any word of a class, {@code a|b} for either word, {@code (a b|c)}
+ * for either of longer phrases, {@code word?} may be missing, and {@code ..} stands for
+ * up to three words.
  */
 final class Phrase {
 
@@ -26,27 +27,64 @@ final class Phrase {
 	 */
 	static List<List<String>> writtenOut(String line) {
 		List<List<String>> phrases = List.of(List.of());
-		for (String part : line.split(" +")) {
+		for (String part : parts(line)) {
 			phrases = lengthened(phrases, part);
 		}
 		return phrases;
 	}
 
+	/** The parts between blanks; a bracket holds its blanks. */
+	private static List<String> parts(String line) {
+		List<String> parts = new ArrayList<>();
+		StringBuilder part = new StringBuilder();
+		int depth = 0;
+		for (int at = 0; at < line.length(); at++) {
+			char letter = line.charAt(at);
+			depth += (letter == '(') ? 1 : (letter == ')') ? -1 : 0;
+			if (letter == ' ' && depth == 0) {
+				addTo(parts, part);
+			}
+			else {
+				part.append(letter);
+			}
+		}
+		addTo(parts, part);
+		return parts;
+	}
+
+	private static void addTo(List<String> parts, StringBuilder part) {
+		if (!part.isEmpty()) {
+			parts.add(part.toString());
+			part.setLength(0);
+		}
+	}
+
 	private static List<List<String>> lengthened(List<List<String>> phrases, String part) {
 		boolean optional = part.endsWith("?");
-		String words = optional ? part.substring(0, part.length() - 1) : part;
-		List<List<String>> longer = new ArrayList<>();
+		List<List<String>> endings = endings(optional ? part.substring(0, part.length() - 1) : part);
+		List<List<String>> longer = new ArrayList<>(optional ? phrases : List.of());
 		for (List<String> phrase : phrases) {
-			if (optional) {
-				longer.add(phrase);
-			}
-			for (String word : words.split("\\|")) {
+			for (List<String> ending : endings) {
 				List<String> next = new ArrayList<>(phrase);
-				next.add(word);
+				next.addAll(ending);
 				longer.add(next);
 			}
 		}
 		return longer;
+	}
+
+	private static List<List<String>> endings(String choice) {
+		List<List<String>> endings = new ArrayList<>();
+		if (choice.startsWith("(")) {
+			for (String phrase : choice.substring(1, choice.length() - 1).split("\\|", -1)) {
+				endings.addAll(writtenOut(phrase.strip()));
+			}
+			return endings;
+		}
+		for (String word : choice.split("\\|", -1)) {
+			endings.add(List.of(word));
+		}
+		return endings;
 	}
 
 }

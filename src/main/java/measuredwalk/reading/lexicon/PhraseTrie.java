@@ -24,7 +24,17 @@ final class PhraseTrie {
 
 	private final List<int[]> endings = new ArrayList<>(List.of(new int[0]));
 
+	private final int barrier;
+
 	private int size;
+
+	/**
+	 * An empty trie.
+	 * @param barrier the symbol of words that a gap never skips
+	 */
+	PhraseTrie(int barrier) {
+		this.barrier = barrier;
+	}
 
 	/** Receives what a search finds. */
 	@FunctionalInterface
@@ -72,7 +82,22 @@ final class PhraseTrie {
 		int gap = (node == 0) ? NONE : child(node, GAP);
 		for (int skip = 0; gap != NONE && skip <= LONGEST_GAP && at + skip < limit; skip++) {
 			step(gap, symbols, start, at + skip, limit, found);
+			if (isBarrier(symbols[at + skip])) {
+				return;
+			}
 		}
+	}
+
+	/**
+	 * A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'.
+	 */
+	private boolean isBarrier(int[] symbols) {
+		for (int symbol : symbols) {
+			if (symbol == this.barrier) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private void step(int node, int[][] symbols, int start, int at, int limit, Found found) {

@@ -28,6 +28,9 @@ final class Symbols {
 		this.numbers.put(word, number);
 		if (word.startsWith("=")) {
 			addForm(word.substring(1), number);
+			if (word.endsWith("ing")) {
+				addForm(word.substring(1, word.length() - 1), number);
+			}
 		}
 		else if (!word.startsWith("<")) {
 			Inflections.of(word).forEach((form) -> addForm(form, number));

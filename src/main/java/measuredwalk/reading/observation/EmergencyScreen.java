@@ -1,13 +1,17 @@
 package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.lexicon.ScreenRule;
 import measuredwalk.reading.words.Words;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A wide net for emergencies: words of two or three families near one another in one
@@ -18,12 +22,25 @@ public final class EmergencyScreen {
 
 	private final List<ScreenRule> rules;
 
+	private final Map<Integer, List<Family>> bySymbol = new HashMap<>();
+
+	/** A family of words in one of the rules. */
+	private record Family(int rule, int family) {
+	}
+
 	/**
 	 * A screen with these rules.
 	 * @param rules the rules
 	 */
 	public EmergencyScreen(List<ScreenRule> rules) {
 		this.rules = List.copyOf(rules);
+		for (int rule = 0; rule < this.rules.size(); rule++) {
+			int[] families = this.rules.get(rule).families();
+			for (int family = 0; family < families.length; family++) {
+				this.bySymbol.computeIfAbsent(families[family], (symbol) -> new ArrayList<>())
+					.add(new Family(rule, family));
+			}
+		}
 	}
 
 	/**
@@ -33,35 +50,32 @@ public final class EmergencyScreen {
 	 */
 	public List<Mention> mentions(Annotation annotation) {
 		Words words = annotation.words();
-		List<Mention> found = new ArrayList<>();
-		for (ScreenRule rule : this.rules) {
-			int[] last = new int[rule.families().length];
-			java.util.Arrays.fill(last, -1);
-			for (int at = 0; at < words.size(); at++) {
-				if (words.isSentenceBefore(at)) {
-					java.util.Arrays.fill(last, -1);
-				}
-				if (mark(rule, words.symbols()[at], last, at) && isComplete(rule, last, at)) {
-					found.add(new Mention(rule.entry(), earliest(last), at + 1));
-					break;
+		Mention[] found = new Mention[this.rules.size()];
+		int[][] last = new int[this.rules.size()][];
+		int sentence = 0;
+		for (int at = 0; at < words.size(); at++) {
+			sentence = words.isSentenceBefore(at) ? at : sentence;
+			for (int symbol : words.symbols()[at]) {
+				for (Family family : this.bySymbol.getOrDefault(symbol, List.of())) {
+					mark(family, last, found, at, sentence);
 				}
 			}
 		}
-		found.removeIf((mention) -> isGuarded(annotation, mention));
-		return found;
+		return Arrays.stream(found).filter((mention) -> mention != null && !isGuarded(annotation, mention)).toList();
 	}
 
-	private static boolean mark(ScreenRule rule, int[] symbols, int[] last, int at) {
-		boolean marked = false;
-		for (int family = 0; family < last.length; family++) {
-			for (int symbol : symbols) {
-				if (symbol == rule.families()[family]) {
-					last[family] = at;
-					marked = true;
-				}
-			}
+	private void mark(Family family, int[][] last, @Nullable Mention[] found, int at, int sentence) {
+		ScreenRule rule = this.rules.get(family.rule());
+		int[] places = last[family.rule()];
+		if (places == null) {
+			places = new int[rule.families().length];
+			Arrays.fill(places, -1);
+			last[family.rule()] = places;
 		}
-		return marked;
+		places[family.family()] = at;
+		if (found[family.rule()] == null && earliest(places) >= sentence && isComplete(rule, places, at)) {
+			found[family.rule()] = new Mention(rule.entry(), earliest(places), at + 1);
+		}
 	}
 
 	private static boolean isComplete(ScreenRule rule, int[] last, int at) {

@@ -7,11 +7,15 @@ import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.amount.Amounts;
 import measuredwalk.reading.amount.Onset;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.signs.Moment;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 
 /** Gives each onset to the sign that it is told of. */
 public final class OnsetPlacer {
+
+	/** Clauses between a sign and its minute: 'a hitch, back right, 20 min in'. */
+	private static final int MOST_CLAUSES = 3;
 
 	private OnsetPlacer() {
 	}
@@ -34,7 +38,33 @@ public final class OnsetPlacer {
 					.with(new Sign(sign.kind(), true, sign.severity(), sign.side(), sign.limb(), sign.when(), minute)));
 			}
 		}
-		return placed;
+		return placed.stream()
+			.map((seen) -> atHalf(seen, amounts.walks()))
+			.map((seen) -> atNight(seen, amounts.nightWords(), annotation))
+			.toList();
+	}
+
+	/** Half way is half of the length, when that is known. */
+	private static Observation atHalf(Observation seen, List<WalkTold> walks) {
+		Sign sign = seen.sign();
+		Double length = (walks.size() == 1) ? walks.get(0).minutes() : null;
+		if (sign.when() != Moment.MIDDLE || sign.onsetMinute() != null || length == null) {
+			return seen;
+		}
+		return seen.with(new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(), sign.limb(), sign.when(),
+				length / 2));
+	}
+
+	/** 'pacing at 3': an hour of the night in the same clause. */
+	private static Observation atNight(Observation seen, List<Integer> nightWords, Annotation annotation) {
+		Sign sign = seen.sign();
+		boolean night = nightWords.stream()
+			.anyMatch((word) -> annotation.clauses().of(word) == annotation.clauses().of(seen.mention().from()));
+		if (!night || sign.when() != null || !sign.present()) {
+			return seen;
+		}
+		return seen.with(new Sign(sign.kind(), true, sign.severity(), sign.side(), sign.limb(), Moment.NIGHT,
+				sign.onsetMinute()));
 	}
 
 	private static @Nullable Double minute(Onset onset, List<WalkTold> walks) {
@@ -54,7 +84,7 @@ public final class OnsetPlacer {
 				int clauses = Math
 					.abs(annotation.clauses().of(seen.mention().from()) - annotation.clauses().of(onset.word()));
 				int distance = Math.abs(seen.mention().from() - onset.word()) + clauses * 10;
-				if (distance < nearest && clauses <= 1) {
+				if (distance < nearest && clauses <= MOST_CLAUSES) {
 					best = index;
 					nearest = distance;
 				}

@@ -2,6 +2,8 @@ package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Context;
@@ -19,6 +21,13 @@ import org.jspecify.annotations.Nullable;
 /** Reads the signs of a message, one for each place that tells of one. */
 public final class SignReader {
 
+	private static final Map<SignKind, SignKind> PART_OF = Map.of(SignKind.SWELLING, SignKind.ABDOMINAL_DISTENSION,
+			SignKind.TREMBLING, SignKind.SEIZURE, SignKind.STIFFNESS, SignKind.SEIZURE, SignKind.STUMBLING,
+			SignKind.COLLAPSE);
+
+	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
+			"since", "fine", "ok", "normally", "too", "though", "already");
+
 	private SignReader() {
 	}
 
@@ -31,15 +40,43 @@ public final class SignReader {
 	 */
 	public static List<Observation> read(Annotation annotation, ContextReader contexts, List<Mention> screened) {
 		List<Mention> mentions = new ArrayList<>(annotation.mentions(Category.SIGN));
-		mentions.addAll(screened);
+		for (Mention mention : screened) {
+			if (mentions.stream().noneMatch((other) -> isSame(other, mention))) {
+				mentions.add(mention);
+			}
+		}
 		List<Observation> observations = new ArrayList<>();
 		for (Mention mention : mentions) {
 			Context context = contexts.of(mention.from(), mention.to());
-			if (context.isOfThisDogNow()) {
+			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical();
+			boolean now = given || context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
+					&& !context.other() && !context.hypothetical());
+			if (now && isComplete(annotation, mention)) {
 				observations.add(observation(mention, context));
 			}
 		}
+		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
 		return new Slots(annotation).filled(observations);
+	}
+
+	/** A shaking body is part of the seizure, a swollen belly no swelling. */
+	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
+		SignKind worse = PART_OF.get(seen.sign().kind());
+		return worse != null && seen.sign().present()
+				&& all.stream()
+					.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
+						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+	}
+
+	private static boolean isSame(Mention one, Mention other) {
+		return one.value().equals(other.value()) && one.overlaps(other)
+				&& (one.entry().has("urgent") || one.entry().has("weak") || !other.entry().has("urgent"));
+	}
+
+	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
+	private static boolean isComplete(Annotation annotation, Mention mention) {
+		return !mention.entry().has("closing") || annotation.words().isBreakBefore(mention.to())
+				|| CLOSING.contains(annotation.words().form(mention.to()));
 	}
 
 	private static Observation observation(Mention mention, Context context) {

@@ -23,7 +23,26 @@ final class Slots {
 	private static final Set<SignKind> PLACED = EnumSet.of(SignKind.LAMENESS, SignKind.STIFFNESS,
 			SignKind.HIND_LIMB_DRAGGING, SignKind.TREMBLING, SignKind.PAIN, SignKind.JOINT_LICKING, SignKind.SWELLING,
 			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
-			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING);
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING,
+			SignKind.VOCALISING);
+
+	/** There or not there; how much is not told by 'a bit' or 'so'. */
+	private static final Set<SignKind> UNGRADED = EnumSet.of(SignKind.COLLAPSE, SignKind.SEIZURE, SignKind.RECUMBENCY,
+			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.TOXIN_INGESTION, SignKind.INCONTINENCE,
+			SignKind.MELAENA, SignKind.UNABLE_TO_URINATE, SignKind.BUNNY_HOPPING);
+
+	private static final Set<String> MOVING = Set.of("come", "came", "comes", "coming", "go", "went", "goes", "going",
+			"walk", "walked", "walking", "head", "heading", "turn", "turned", "get", "got", "getting", "and", "way",
+			"welcome", "straight", "run", "ran", "trotted", "hopped", "be", "are", "were", "am", "hurry", "bounce",
+			"bounced");
+
+	private static final Set<String> RIGHTED = Set.of("coming", "come", "came", "all", "is", "put", "be", "not");
+
+	private static final Set<String> SIDED = Set.of("left", "right", "near", "off", "his", "her", "both", "l", "r");
+
+	private static final Set<String> ONWARD = Set.of("to", "home", "from", "at", "up", "down", "again", "then",
+			"indoors", "inside", "garden", "door", "gate", "field", "lane", "seat", "of", "by", "in", "for", "yard",
+			"road", "step", "into", "over", "round", "with", "now");
 
 	private static final Set<String> ONLY_BEFORE = Set.of("very", "quite", "really", "so", "rather", "pretty", "slight",
 			"small", "little", "bad", "hard", "fairly", "noticeable", "heavy", "proper", "serious", "severe", "obvious",
@@ -61,7 +80,7 @@ final class Slots {
 		for (int index = 0; index < observations.size(); index++) {
 			Observation observation = observations.get(index);
 			double distance = gradeDistance(observation.mention(), mention);
-			if (distance < nearest && observation.sign().present()) {
+			if (distance < nearest && observation.sign().present() && !UNGRADED.contains(observation.sign().kind())) {
 				best = index;
 				nearest = distance;
 			}
@@ -90,6 +109,9 @@ final class Slots {
 		if (grade.overlaps(sign)) {
 			return 0;
 		}
+		if (this.words.is(grade.from(), "so") && grade.length() == 1 && sign.from() != grade.to()) {
+			return 9;
+		}
 		if (grade.to() <= sign.from()) {
 			return sign.from() - grade.to();
 		}
@@ -108,16 +130,17 @@ final class Slots {
 				|| (this.words.is(mention.from() - 1, "the") && this.words.is(mention.from() - 2, "not"))) {
 			return;
 		}
-		int best = nearest(observations, mention, true);
+		int best = isWayBack(mention) ? -1 : nearest(observations, mention, true);
 		if (best >= 0) {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			Side side = sign.side();
 			Limb limb = sign.limb();
-			if (mention.category() == Category.SIDE && side == null && !mention.value().equals("both")) {
+			boolean corrected = isCorrected(mention);
+			if (mention.category() == Category.SIDE && (side == null || corrected) && !mention.value().equals("both")) {
 				side = Coded.of(Side.class, mention.value());
 			}
-			if (mention.category() == Category.LIMB && limb == null) {
+			if (mention.category() == Category.LIMB && (limb == null || corrected)) {
 				limb = Coded.of(Limb.class, mention.value());
 			}
 			observations.set(best, observation
@@ -125,8 +148,33 @@ final class Slots {
 		}
 	}
 
+	/** 'the left, no, I mean right': what comes last counts. */
+	private boolean isCorrected(Mention mention) {
+		for (int at = mention.from() - 1; at >= Math.max(0, mention.from() - 3); at--) {
+			if (Set.of("mean", "meant", "sorry", "actually", "no", "rather").contains(this.words.form(at))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'came back', 'the back of the car', 'coming right': no leg, no side. */
+	private boolean isWayBack(Mention mention) {
+		if (mention.length() == 1 && this.words.is(mention.from(), "right")) {
+			return mention.from() > 0 && RIGHTED.contains(this.words.form(mention.from() - 1));
+		}
+		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
+			return false;
+		}
+		boolean moving = mention.from() > 0 && MOVING.contains(this.words.form(mention.from() - 1));
+		boolean onward = mention.to() < this.words.size() && ONWARD.contains(this.words.form(mention.to()))
+				&& !this.words.isBreakBefore(mention.to());
+		boolean sided = mention.from() > 0 && SIDED.contains(this.words.form(mention.from() - 1));
+		return moving || (onward && !sided);
+	}
+
 	private void time(List<Observation> observations, Mention mention) {
-		if (mention.entry().has("weak") && !isClosing(mention)) {
+		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)) {
 			return;
 		}
 		int best = nearest(observations, mention, false);
@@ -134,10 +182,18 @@ final class Slots {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			if (sign.when() == null) {
-				observations.set(best, observation.with(new Sign(sign.kind(), sign.present(), sign.severity(),
-						sign.side(), sign.limb(), Coded.of(Moment.class, mention.value()), sign.onsetMinute())));
+				observations.set(best,
+						observation.with(new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(),
+								sign.limb(), Coded.of(Moment.class, mention.value()),
+								mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
 			}
 		}
+	}
+
+	/** 'since this morning' is now. */
+	private boolean isSince(Mention mention) {
+		return this.words.is(mention.from() - 1, "since")
+				|| (this.words.is(mention.from() - 2, "since") && this.words.is(mention.from() - 1, "yesterday"));
 	}
 
 	private boolean isClosing(Mention mention) {
@@ -161,6 +217,22 @@ final class Slots {
 		return best;
 	}
 
+	/**
+	 * 'his leg quivers when he stands, back left': the place comes as an afterthought.
+	 */
+	private boolean isFragment(Mention mention, Mention sign) {
+		int from = mention.from();
+		while (!this.words.isBreakBefore(from)) {
+			from--;
+		}
+		int to = mention.to();
+		while (!this.words.isBreakBefore(to)) {
+			to++;
+		}
+		return to - from <= 4 && sign.to() <= from
+				&& this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from);
+	}
+
 	/** Words between, where a clause end counts as ten and two of them are too far. */
 	private int distance(Mention sign, Mention mention) {
 		if (sign.overlaps(mention)) {
@@ -168,7 +240,7 @@ final class Slots {
 		}
 		int clauses = Math
 			.abs(this.annotation.clauses().of(sign.from()) - this.annotation.clauses().of(mention.from()));
-		if (clauses > 1) {
+		if (clauses > 1 && !isFragment(mention, sign)) {
 			return Integer.MAX_VALUE;
 		}
 		int between = (mention.from() >= sign.to()) ? mention.from() - sign.to() : sign.from() - mention.to();

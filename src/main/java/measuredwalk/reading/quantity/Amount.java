@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param low the least it may be, or null when open ('under 20')
  * @param high the most it may be, or null when open ('at least 20')
  * @param approximate true when the words say so ('about', 'or so', 'a few')
+ * @param exact true when the words say so ('exactly 20', 'equal to 20')
  */
-public record Amount(double value, @Nullable Double low, @Nullable Double high, boolean approximate) {
+public record Amount(double value, @Nullable Double low, @Nullable Double high, boolean approximate, boolean exact) {
 
 	/**
 	 * One value.
@@ -19,7 +20,7 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	 * @return the amount
 	 */
 	public static Amount of(double value) {
-		return new Amount(value, value, value, false);
+		return new Amount(value, value, value, false, false);
 	}
 
 	/**
@@ -29,7 +30,7 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	 * @return the amount
 	 */
 	public static Amount between(double one, double other) {
-		return new Amount((one + other) / 2, Math.min(one, other), Math.max(one, other), false);
+		return new Amount((one + other) / 2, Math.min(one, other), Math.max(one, other), false, false);
 	}
 
 	/**
@@ -38,7 +39,7 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	 * @return the amount
 	 */
 	public static Amount atLeast(double low) {
-		return new Amount(low, low, null, false);
+		return new Amount(low, low, null, false, false);
 	}
 
 	/**
@@ -47,7 +48,7 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	 * @return the amount
 	 */
 	public static Amount atMost(double high) {
-		return new Amount(high, null, high, false);
+		return new Amount(high, null, high, false, false);
 	}
 
 	/**
@@ -66,7 +67,7 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	public Amount times(double factor) {
 		Double newLow = this.low == null ? null : this.low * factor;
 		Double newHigh = this.high == null ? null : this.high * factor;
-		return new Amount(this.value * factor, newLow, newHigh, this.approximate);
+		return new Amount(this.value * factor, newLow, newHigh, this.approximate, this.exact);
 	}
 
 	/**
@@ -74,7 +75,15 @@ public record Amount(double value, @Nullable Double low, @Nullable Double high, 
 	 * @return the approximate amount
 	 */
 	public Amount roughly() {
-		return this.approximate ? this : new Amount(this.value, this.low, this.high, true);
+		return this.approximate ? this : new Amount(this.value, this.low, this.high, true, false);
+	}
+
+	/**
+	 * The same amount, said to be exact.
+	 * @return the exact amount
+	 */
+	public Amount exactly() {
+		return new Amount(this.value, this.low, this.high, this.approximate, true);
 	}
 
 }

@@ -56,14 +56,15 @@ final class Amounts {
 			bound = after.bound();
 			end = after.end();
 		}
-		bound = bound == Bound.NONE ? found.first().bound() : bound;
+		boolean open = bound == Bound.NONE || bound == Bound.ABOUT || bound == Bound.EXACT;
+		bound = open && found.first().bound() != Bound.NONE ? found.first().bound() : bound;
 		Amount amount = bound.applied(about ? found.amount().roughly() : found.amount());
 		Amount other = found.other() == null ? null : bound.applied(found.other());
 		return new Found(found.first(), amount, found.unit(), other, found.times(), end);
 	}
 
 	private static @Nullable Found unboundedAt(Terms terms, int at) {
-		if (terms.is(at, "between") || terms.is(at, "from") || terms.is(at, "anywhere") && terms.is(at + 1, "from")) {
+		if (terms.is(at, "between") || terms.is(at, "from") || (terms.is(at, "anywhere") && terms.is(at + 1, "from"))) {
 			int first = at + (terms.is(at, "anywhere") ? 2 : 1);
 			Measured low = Measures.at(terms, first);
 			Found range = low == null ? null : Ranges.closed(terms, low);

@@ -10,6 +10,8 @@ final class BareNumbers {
 
 	private static final int OLDEST = 25;
 
+	private static final double MARATHON = 42_195;
+
 	private final Terms terms;
 
 	private final ClockTimes clock;
@@ -32,11 +34,15 @@ final class BareNumbers {
 			int end = this.terms.cue(found.end(), Cue.TIMES) ? found.end() + 1 : found.end();
 			return Match.of(new Count(this.terms.span(start, end), found.amount()));
 		}
+		if (isKilometres(found)) {
+			Amount metres = found.amount();
+			return Match.of(new Distance(span, metres, found.times()), new BareNumber(span, metres, found.times()));
+		}
 		Match pair = pair(start, found);
 		if (pair != null) {
 			return pair;
 		}
-		return new Match(new BareNumber(span, found.amount(), found.times()), others(start, span), found.end());
+		return new Match(new BareNumber(span, found.amount(), found.times()), others(start, span), null, found.end());
 	}
 
 	/** Other readings of a plain number: a time, and with k kilometres. */
@@ -64,15 +70,21 @@ final class BareNumbers {
 		boolean aged = this.terms.is(before, "aged") || this.terms.is(before, "age") || this.terms.is(before, "turned")
 				|| this.terms.is(before, "turns");
 		int verb = this.terms.is(before, "nearly") || this.terms.is(before, "only") ? before - 1 : before;
-		boolean is = this.terms.is(verb, "is") && this.terms.cue(verb - 1, Cue.PRONOUN) || this.terms.is(verb, "he's")
+		boolean is = (this.terms.is(verb, "is") && this.terms.cue(verb - 1, Cue.PRONOUN)) || this.terms.is(verb, "he's")
 				|| this.terms.is(verb, "she's");
 		return (aged || is) && found.amount().value() <= OLDEST && found.times() == 1 && found.amount().value() >= 1
 				&& !this.terms.is(found.end(), "minutes");
 	}
 
+	/** A '5k' is a run or a walk, up to the length of a marathon. */
+	private boolean isKilometres(Amounts.Found found) {
+		int last = found.first().number().end() - 1;
+		return this.terms.is(last, "k") && found.amount().value() <= MARATHON;
+	}
+
 	private boolean isCount(int start, Amounts.Found found) {
 		boolean before = this.terms.cue(start - 1, Cue.TIMES) && !this.terms.numeral(start - 2).isCardinal();
-		return before || this.terms.cue(found.end(), Cue.TIMES) && !this.terms.numeral(found.end() + 1).isCardinal();
+		return before || (this.terms.cue(found.end(), Cue.TIMES) && !this.terms.numeral(found.end() + 1).isCardinal());
 	}
 
 	/** 'one twenty two' is 122 or 1:22, 'eight forty' 8:40. */
@@ -87,7 +99,7 @@ final class BareNumbers {
 		}
 		Span span = this.terms.span(start, end);
 		double value = found.amount().value() * 100 + ClockMinutes.value(this.terms, second);
-		return new Match(new BareNumber(span, Amount.of(value), 1), others(start, span), end);
+		return new Match(new BareNumber(span, Amount.of(value), 1), others(start, span), null, end);
 	}
 
 }

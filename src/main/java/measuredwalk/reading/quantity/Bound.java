@@ -7,10 +7,11 @@ enum Bound {
 
 	Amount applied(Amount amount) {
 		return switch (this) {
-			case LOW -> new Amount(amount.value(), amount.low(), null, amount.approximate());
-			case HIGH -> new Amount(amount.value(), null, amount.high(), amount.approximate());
+			case LOW -> new Amount(amount.value(), amount.low(), null, amount.approximate(), false);
+			case HIGH -> new Amount(amount.value(), null, amount.high(), amount.approximate(), false);
 			case ABOUT -> amount.roughly();
-			case NONE, EXACT -> amount;
+			case EXACT -> amount.exactly();
+			case NONE -> amount;
 		};
 	}
 

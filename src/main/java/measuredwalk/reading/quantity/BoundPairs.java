@@ -30,15 +30,22 @@ final class BoundPairs {
 		int between = one.end();
 		boolean joined = other.quantity().span().firstToken() == between + 1
 				&& (terms.is(between, "and") || terms.is(between, "but"));
-		Amount first = joined ? amount(one.quantity()) : null;
+		Quantity begin = joined ? inUnitOf(one, other) : one.quantity();
+		Amount first = joined ? amount(begin) : null;
 		Amount second = joined ? amount(other.quantity()) : null;
 		if (first == null || second == null || !opposite(first, second)) {
 			return null;
 		}
 		Span span = new Span(one.quantity().span().firstToken(), other.quantity().span().lastToken(),
 				one.quantity().span().start(), other.quantity().span().end());
-		Quantity quantity = whole(span, one.quantity(), other.quantity(), first, second);
+		Quantity quantity = whole(span, begin, other.quantity(), first, second);
 		return quantity == null ? null : Match.of(quantity);
+	}
+
+	/** In 'more than 10 but less than 20 minutes' the ten are minutes too. */
+	private static Quantity inUnitOf(Match one, Match other) {
+		return one.quantity() instanceof BareNumber number && other.unit() != null ? Kinds.in(other.unit(), number)
+				: one.quantity();
 	}
 
 	private static boolean opposite(Amount one, Amount other) {

@@ -20,7 +20,7 @@ final class Bounds {
 	record Found(Bound bound, int end) {
 	}
 
-	private record Phrase(Bound bound, String[] words) {
+	private record Phrase(Bound bound, List<String> words) {
 	}
 
 	private static final Map<String, List<Phrase>> BEFORE = new HashMap<>();
@@ -43,15 +43,24 @@ final class Bounds {
 
 	/** The phrase that begins there and stands behind an amount, or null. */
 	static @Nullable Found after(Terms terms, int at) {
-		if (terms.word(at).endsWith("ish") && terms.word(at).length() == 3) {
-			return new Found(Bound.ABOUT, at + 1);
+		int ish = terms.is(at, "'") && terms.glued(at + 1) ? at + 1 : at;
+		if (terms.is(ish, "ish")) {
+			return new Found(Bound.ABOUT, ish + 1);
 		}
-		return longest(AFTER.get(terms.word(at)), terms, at);
+		Found found = longest(AFTER.get(terms.word(at)), terms, at);
+		return found == null || beginsAnother(terms, found.end()) ? null : found;
 	}
 
 	/** The words that a phrase before an amount may begin with. */
 	static java.util.Set<String> firstWords() {
 		return BEFORE.keySet();
+	}
+
+	/** In '30 and less than 40' the 'and less' is of the second amount. */
+	private static boolean beginsAnother(Terms terms, int end) {
+		Numeral next = terms.numeral(end);
+		return next.isCardinal() || next == Numeral.PART || terms.is(end, "than") || terms.is(end, "or")
+				|| (next == Numeral.ARTICLE && terms.numeral(end + 1) != Numeral.NONE);
 	}
 
 	private static @Nullable Found longest(@Nullable List<Phrase> phrases, Terms terms, int at) {
@@ -60,15 +69,15 @@ final class Bounds {
 		}
 		for (Phrase phrase : phrases) {
 			if (matches(phrase.words(), terms, at)) {
-				return new Found(phrase.bound(), at + phrase.words().length);
+				return new Found(phrase.bound(), at + phrase.words().size());
 			}
 		}
 		return null;
 	}
 
-	private static boolean matches(String[] words, Terms terms, int at) {
-		for (int word = 1; word < words.length; word++) {
-			if (!terms.is(at + word, words[word])) {
+	private static boolean matches(List<String> words, Terms terms, int at) {
+		for (int word = 1; word < words.size(); word++) {
+			if (!terms.is(at + word, words.get(word))) {
 				return false;
 			}
 		}
@@ -77,13 +86,13 @@ final class Bounds {
 
 	private static void add(String[] line) {
 		Map<String, List<Phrase>> phrases = line[0].equals("before") ? BEFORE : AFTER;
-		String[] words = java.util.Arrays.copyOfRange(line, 2, line.length);
+		List<String> words = List.of(line).subList(2, line.length);
 		Phrase phrase = new Phrase(Bound.valueOf(line[1].toUpperCase(Locale.ROOT)), words);
-		phrases.computeIfAbsent(words[0], (first) -> new ArrayList<>()).add(phrase);
+		phrases.computeIfAbsent(words.get(0), (first) -> new ArrayList<>()).add(phrase);
 	}
 
 	private static void longestFirst(List<Phrase> phrases) {
-		phrases.sort((one, other) -> other.words().length - one.words().length);
+		phrases.sort((one, other) -> other.words().size() - one.words().size());
 	}
 
 }

@@ -12,6 +12,8 @@ final class ClockTimes {
 
 	private static final int MAX_HOUR_AFTER_AT = 12;
 
+	private static final int MOST_WORDS_BEFORE = 4;
+
 	private final Terms terms;
 
 	private final LocalDateTime now;
@@ -25,7 +27,17 @@ final class ClockTimes {
 	@Nullable Match clearAt(int start) {
 		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
 		ClockPhrase phrase = Clocks.at(this.terms, at, isLed(start) || isFalling(at));
-		return phrase != null && phrase.isClear() ? Match.of(time(phrase, start, at)) : null;
+		boolean length = phrase != null && phrase.end() == at + 1
+				&& ColonFigures.hoursAndMinutes(this.terms, at) != null;
+		return phrase != null && phrase.isClear() && !length ? withNumber(phrase, start, at) : null;
+	}
+
+	/** '0730' may also be a number. */
+	private Match withNumber(ClockPhrase phrase, int start, int at) {
+		ClockTime time = time(phrase, start, at);
+		boolean figures = phrase.end() == at + 1 && Figures.isWholeFigures(this.terms.word(at));
+		return figures ? Match.of(time, new BareNumber(time.span(), Amount.of(Figures.value(this.terms.word(at))), 1))
+				: Match.of(time);
 	}
 
 	/** 'ten to three' is a time; 'five to ten' is likelier a range. */
@@ -40,11 +52,14 @@ final class ClockTimes {
 	@Nullable Match likelyAt(int start) {
 		int at = this.terms.cue(start, Cue.APPROXIMATE) ? start + 1 : start;
 		ClockPhrase phrase = Clocks.at(this.terms, at, false);
-		if (phrase == null || !isLed(start) || Units.at(this.terms, phrase.end()) != null) {
-			return null;
-		}
-		boolean fits = phrase.isBare() ? isBareHour(start, phrase) : true;
-		if (!fits) {
+		boolean listed = phrase != null && !phrase.isBare() && this.terms.is(phrase.end(), "-")
+				&& !this.terms.glued(phrase.end() + 1);
+		return listed || isLed(start) ? likelyTime(start, at, phrase) : null;
+	}
+
+	private @Nullable Match likelyTime(int start, int at, @Nullable ClockPhrase phrase) {
+		if (phrase == null || Units.at(this.terms, phrase.end()) != null
+				|| (phrase.isBare() && !isBareHour(start, phrase))) {
 			return null;
 		}
 		ClockTime time = time(phrase, start, at);
@@ -53,21 +68,29 @@ final class ClockTimes {
 				: Match.of(time, new BareNumber(this.terms.span(at, number.end()), Amount.of(number.value()), 1));
 	}
 
+	/** '7h01' behind 'at' is a time, else a length of time. */
+	@Nullable Match hourSignAt(int at) {
+		boolean led = this.terms.isFigures(at) && this.terms.is(at + 1, "h") && this.terms.cue(at - 1, Cue.AT);
+		return led ? likelyTime(at, at, Clocks.at(this.terms, at, false)) : null;
+	}
+
 	private boolean isBareHour(int start, ClockPhrase phrase) {
 		boolean hour = phrase.hour() >= 1 && phrase.hour() <= MAX_HOUR_AFTER_AT && phrase.minute() == 0;
 		int before = start - 1;
 		boolean at = this.terms.cue(before, Cue.AT) || this.terms.is(before, "left") || this.terms.is(before, "back")
-				|| this.terms.is(before, "by") && this.terms.cue(before - 1, Cue.RETURN);
+				|| ((this.terms.is(before, "by") || this.terms.is(before, "for"))
+						&& this.terms.cue(before - 1, Cue.RETURN));
 		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
 		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
 	}
 
 	private boolean isLed(int start) {
 		int before = start - 1;
-		while (this.terms.cue(before, Cue.APPROXIMATE)) {
+		while (before > start - MOST_WORDS_BEFORE && this.terms.cue(before, Cue.APPROXIMATE)) {
 			before--;
 		}
-		return this.terms.cue(before, Cue.LEAD) || this.terms.is(before, "was") || this.terms.is(before, "it's");
+		return this.terms.cue(before, Cue.LEAD) || this.terms.cue(before, Cue.LEAVE)
+				|| this.terms.cue(before, Cue.RETURN) || this.terms.is(before, "was") || this.terms.is(before, "it's");
 	}
 
 	ClockTime time(ClockPhrase phrase, int start, int at) {

@@ -23,7 +23,7 @@ final class Clocks {
 		if (relative != null) {
 			return Meridiem.extended(terms, relative);
 		}
-		DayParts.Found before = DayParts.adjunct(terms, at);
+		DayParts.Found before = DayParts.adjunct(terms, at, true);
 		if (before != null && before.half() != HalfOfDay.NONE) {
 			return behindPart(terms, before);
 		}
@@ -40,7 +40,7 @@ final class Clocks {
 		at = terms.cue(at, Cue.APPROXIMATE) ? at + 1 : at;
 		ClockPhrase relative = pastOrTo(terms, at, true);
 		ClockPhrase number = relative == null ? ClockNumbers.at(terms, at) : relative;
-		if (number == null || number.isBare() && (!said || terms.unit(number.end()) != null)) {
+		if (number == null || (number.isBare() && (!said || terms.unit(number.end()) != null))) {
 			return null;
 		}
 		ClockPhrase told = Meridiem.extended(terms, number);
@@ -62,16 +62,16 @@ final class Clocks {
 		if (minutes < 1 || minutes > 59) {
 			return null;
 		}
-		if (terms.is(word, "past") || (quarter || unit) && terms.is(word, "after")) {
+		if (terms.is(word, "past") || ((quarter || unit) && terms.is(word, "after"))) {
 			return hourBehind(terms, word + 1, minutes, false);
 		}
-		return isTo(terms, word, quarter || unit) && (quarter || unit || minutesTo && minutes % 5 == 0)
-				? hourBehind(terms, word + 1, minutes - 60, false) : null;
+		return isTo(terms, word, quarter || unit) && (quarter || (minutesTo && (unit || minutes % 5 == 0)))
+				? hourBehind(terms, word + 1, -minutes, false) : null;
 	}
 
 	private static boolean isTo(Terms terms, int at, boolean sure) {
-		return terms.is(at, "to") || sure
-				&& (terms.is(at, "before") || terms.is(at, "of") || terms.is(at, "til") || terms.is(at, "till"));
+		return terms.is(at, "to") || (sure
+				&& (terms.is(at, "before") || terms.is(at, "of") || terms.is(at, "til") || terms.is(at, "till")));
 	}
 
 	private static boolean isMinuteWord(Terms terms, int at) {

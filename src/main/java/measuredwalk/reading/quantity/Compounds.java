@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Compounds {
 
+	/** On British signs m is a mile when yards or feet follow it. */
+	private static final Unit MILE = new Unit(Dimension.LENGTH, 1609.344, "mile", null);
+
 	private Compounds() {
 	}
 
@@ -19,7 +22,7 @@ final class Compounds {
 		while (longer != null) {
 			smallest = unitOf(longer).size();
 			measured = new Measured(longer.value(), longer.number(), commonUnit(measured, longer), longer.end(),
-					longer.bound());
+					longer.bound(), longer.otherValue());
 			longer = next(terms, measured, smallest);
 		}
 		return withTail(terms, measured, smallest);
@@ -52,6 +55,10 @@ final class Compounds {
 		}
 		Unit part = phrase.unit();
 		Unit whole = unitOf(measured);
+		if (whole.name().equals("minute") && whole.other() != null && isImperial(part)) {
+			Measured miles = measured.in(MILE);
+			return combined(miles, number, part, phrase.end(), miles.value());
+		}
 		if (whole.dimension() != part.dimension() && whole.other() != null && whole.other().is(part.dimension())) {
 			return combined(measured.otherMeaning(), number, part, phrase.end(), measured.otherMeaning().value());
 		}
@@ -62,8 +69,14 @@ final class Compounds {
 		return fits ? combined(measured, number, part, phrase.end(), measured.value()) : null;
 	}
 
+	private static boolean isImperial(Unit part) {
+		return part.name().equals("yard") || part.name().equals("foot");
+	}
+
 	private static Measured combined(Measured measured, NumberPhrase number, Unit part, int end, double value) {
-		return new Measured(value + number.value() * part.size(), measured.number(), part, end, measured.bound());
+		double other = part.other() == null ? 0 : number.value() * part.other().size();
+		return new Measured(value + number.value() * part.size(), measured.number(), part, end, measured.bound(),
+				measured.otherValue() + other);
 	}
 
 	private static boolean hasParts(Unit unit) {
@@ -78,6 +91,7 @@ final class Compounds {
 	 */
 	private static int partStart(Terms terms, int end) {
 		int at = terms.is(end, ",") ? end + 1 : end;
+		at = terms.is(at, "plus") || terms.is(at, "with") ? at + 1 : at;
 		at = terms.cue(at, Cue.AND) && !terms.is(at, "n'") ? at + 1 : at;
 		return at > end && terms.is(at, ",") ? at + 1 : at;
 	}
@@ -103,7 +117,8 @@ final class Compounds {
 	private static boolean isOtherAmount(Terms terms, int end) {
 		int at = terms.is(end, "of") ? end + 1 : end;
 		at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
-		return at > end ? terms.unit(at) != null || at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of")
+		return at > end
+				? terms.unit(at) != null || (at > end && terms.kind(at) == Token.Kind.WORD && terms.is(end, "of"))
 				: terms.unit(at) != null;
 	}
 

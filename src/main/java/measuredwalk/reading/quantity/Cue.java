@@ -30,10 +30,6 @@ enum Cue {
 	/** Before 'one' it makes a pronoun of it: 'that one'. */
 	DETERMINER,
 	/** A month; its number is the value of the word. */
-	MONTH;
-
-	int bit() {
-		return 1 << ordinal();
-	}
+	MONTH
 
 }

@@ -16,8 +16,8 @@ final class Dates {
 		if (terms.cue(at, Cue.MONTH)) {
 			return monthAndDay(terms, at);
 		}
-		int ordinal = OrdinalNumbers.end(terms, at);
-		return ordinal > at ? dayAndMonth(terms, at, at) : null;
+		int day = terms.is(at, "the") ? at + 1 : at;
+		return OrdinalNumbers.end(terms, day) > day ? dayAndMonth(terms, day, day) : null;
 	}
 
 	/** 4/5/2026, 4.5.26, 2026-03-14, 1995-01. */
@@ -46,7 +46,7 @@ final class Dates {
 		int end = OrdinalNumbers.end(terms, at);
 		end = end == at ? at + 1 : end;
 		int month = terms.is(end, "of") ? end + 1 : end;
-		if (day < 1 || !isMonth(terms, month, month > end)) {
+		if (day < 1 || !isMonth(terms, month, month > end || terms.is(month, "march"))) {
 			return null;
 		}
 		return dated(terms, start, day, terms.term(month).month(), month + 1);
@@ -57,7 +57,7 @@ final class Dates {
 		int day = day(terms, at + 1);
 		int end = OrdinalNumbers.end(terms, at + 1);
 		boolean ordinal = end > at + 1;
-		if (day < 1 || !ordinal && (!isMonth(terms, at, false) || !isFree(terms, at + 2))) {
+		if (day < 1 || (!ordinal && (!isMonth(terms, at, false) || !isFree(terms, at + 2)))) {
 			return null;
 		}
 		return dated(terms, at, day, terms.term(at).month(), ordinal ? end : at + 2);
@@ -72,7 +72,7 @@ final class Dates {
 
 	/** 'may' and 'mar' are months only where nothing else fits. */
 	private static boolean isMonth(Terms terms, int at, boolean behindOf) {
-		return terms.cue(at, Cue.MONTH) && (behindOf || !terms.is(at, "may") && !terms.is(at, "march"));
+		return terms.cue(at, Cue.MONTH) && (behindOf || (!terms.is(at, "may") && !terms.is(at, "march")));
 	}
 
 	private static boolean isFree(Terms terms, int at) {

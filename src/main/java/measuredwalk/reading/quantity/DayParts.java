@@ -2,8 +2,10 @@ package measuredwalk.reading.quantity;
 
 import java.time.LocalTime;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -26,8 +28,13 @@ final class DayParts {
 
 	private static final Map<String, LocalTime> TIMES = new HashMap<>();
 
+	/** Only behind one of these is there anything to look up. */
+	private static final Set<String> FIRST_WORDS = new HashSet<>();
+
 	static {
 		LexiconFile.read("clock.txt", DayParts::add);
+		PARTS.keySet().forEach((name) -> FIRST_WORDS.add(firstWord(name)));
+		TIMES.keySet().forEach((name) -> FIRST_WORDS.add(firstWord(name)));
 	}
 
 	private DayParts() {
@@ -38,7 +45,7 @@ final class DayParts {
 		boolean early = terms.is(at, "early");
 		boolean late = terms.is(at, "late");
 		Found part = named(terms, early || late ? at + 1 : at);
-		if (part == null || !early && !late) {
+		if (part == null || (!early && !late)) {
 			return part;
 		}
 		long half = (part.end().toSecondOfDay() + 59L) / 60 - part.start().toSecondOfDay() / 60;
@@ -48,9 +55,12 @@ final class DayParts {
 	}
 
 	private static @Nullable Found named(Terms terms, int at) {
-		Found one = PARTS.get(terms.word(at));
-		Found two = one == null || terms.is(at + 1, "time") ? PARTS.get(terms.word(at) + " " + terms.word(at + 1))
-				: null;
+		String word = terms.word(at);
+		if (!FIRST_WORDS.contains(word)) {
+			return null;
+		}
+		Found one = PARTS.get(word);
+		Found two = one == null || terms.is(at + 1, "time") ? PARTS.get(word + " " + terms.word(at + 1)) : null;
 		Found part = two == null ? one : two;
 		return part == null ? null
 				: new Found(part.name(), part.start(), part.end(), part.half(), at + (two == null ? 1 : 2));
@@ -58,6 +68,9 @@ final class DayParts {
 
 	/** The time with a name that begins there, or null. */
 	static @Nullable ClockPhrase timeAt(Terms terms, int at) {
+		if (!FIRST_WORDS.contains(terms.word(at))) {
+			return null;
+		}
 		LocalTime one = TIMES.get(terms.word(at));
 		boolean mid = terms.is(at, "mid");
 		LocalTime time = mid ? TIMES.get("mid " + terms.word(at + 1)) : one;
@@ -66,15 +79,12 @@ final class DayParts {
 	}
 
 	/** The words that a part of the day or a named time may begin with. */
-	static java.util.Set<String> firstWords() {
-		java.util.Set<String> words = new java.util.HashSet<>();
-		PARTS.keySet().forEach((name) -> words.add(name.split(" ")[0]));
-		TIMES.keySet().forEach((name) -> words.add(name.split(" ")[0]));
-		return words;
+	static Set<String> firstWords() {
+		return FIRST_WORDS;
 	}
 
 	/** The part of the day told with a time: 'in the morning', 'tonight', or null. */
-	static @Nullable Found adjunct(Terms terms, int at) {
+	static @Nullable Found adjunct(Terms terms, int at, boolean behindClear) {
 		int name = at;
 		if (terms.is(name, "in") || terms.is(name, "at") || terms.is(name, "on") || terms.is(name, "during")) {
 			name++;
@@ -84,8 +94,14 @@ final class DayParts {
 			name++;
 		}
 		Found part = at(terms, name);
-		boolean plainNight = part != null && name == at && part.name().equals("night") && !terms.is(at, "tonight");
+		boolean plainNight = part != null && name == at && !behindClear && part.name().equals("night")
+				&& !terms.is(at, "tonight");
 		return plainNight ? null : part;
+	}
+
+	private static String firstWord(String name) {
+		int blank = name.indexOf(' ');
+		return blank < 0 ? name : name.substring(0, blank);
 	}
 
 	private static void add(String[] line) {

@@ -10,11 +10,14 @@ final class Figures {
 	private static final double[] SIGN_VALUES = { 1 / 4.0, 1 / 2.0, 3 / 4.0, 1 / 3.0, 2 / 3.0, 1 / 5.0, 2 / 5.0,
 			3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0 };
 
+	/** Longer ones are no amounts, and in the end would not fit a double. */
+	private static final int MOST_FIGURES = 24;
+
 	private Figures() {
 	}
 
 	static @Nullable NumberPhrase at(Terms terms, int at) {
-		if (!terms.isFigures(at) || terms.word(at).indexOf(':') >= 0) {
+		if (!terms.isFigures(at) || terms.word(at).indexOf(':') >= 0 || terms.word(at).length() > MOST_FIGURES) {
 			return null;
 		}
 		NumberPhrase fraction = fractionAt(terms, at);
@@ -39,6 +42,11 @@ final class Figures {
 			return new NumberPhrase(SIGN_VALUES[sign], at + 1, NumberPhrase.Style.FRACTION, false);
 		}
 		if (!isSlashPair(terms, at)) {
+			return null;
+		}
+		Unit unit = terms.unit(at + 3);
+		boolean minutes = unit != null && unit.name().equals("minute") && value(terms.word(at + 2)) > 4;
+		if (minutes) {
 			return null;
 		}
 		double ratio = value(terms.word(at)) / value(terms.word(at + 2));

@@ -14,16 +14,21 @@ final class Kinds {
 		Unit unit = found.unit();
 		Unit otherUnit = unit == null ? null : unit.other();
 		if (otherUnit == null || found.other() == null) {
-			return Match.of(quantity);
+			return Match.of(quantity).in(unit);
 		}
 		Quantity other = quantity(span, found.other(), otherUnit, found.times());
 		boolean longWay = unit != null && unit.name().equals("minute") && otherUnit.name().equals("metre")
 				&& found.amount().value() > MOST_MINUTES * 60;
-		return longWay ? Match.of(other, quantity) : Match.of(quantity, other);
+		return longWay ? Match.of(other, quantity).in(otherUnit) : Match.of(quantity, other).in(unit);
 	}
 
 	/** Above so many, m is metres: nobody walks an old dog longer. */
 	private static final double MOST_MINUTES = 180;
+
+	/** A number in a unit that was told with another number. */
+	static Quantity in(Unit unit, BareNumber number) {
+		return quantity(number.span(), number.amount().times(unit.size()), unit, number.times());
+	}
 
 	private static Quantity quantity(Span span, Amount amount, @Nullable Unit unit, int times) {
 		if (unit == null) {
@@ -48,6 +53,7 @@ final class Kinds {
 		return switch (unit.name()) {
 			case "celsius" -> Scale.CELSIUS;
 			case "fahrenheit" -> Scale.FAHRENHEIT;
+			case "kelvin" -> Scale.KELVIN;
 			default -> null;
 		};
 	}

@@ -45,7 +45,14 @@ final class Lexicon {
 			int end = word.endsWith("'") ? word.length() - 1 : word.length() - 3;
 			return this.terms.getOrDefault(word.substring(0, end), Term.NONE);
 		}
-		return Term.NONE;
+		return partTerm(word);
+	}
+
+	/** 'nineteenths' are parts, as every plural of an ordinal. */
+	private Term partTerm(String word) {
+		Term one = word.endsWith("ths") ? this.terms.get(word.substring(0, word.length() - 1)) : null;
+		return one != null && one.numeral() == Numeral.ORDINAL ? Term.NONE.withNumeral(Numeral.PART, one.value())
+				: Term.NONE;
 	}
 
 	private void number(String[] line) {

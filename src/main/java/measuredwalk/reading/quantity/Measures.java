@@ -13,6 +13,7 @@ final class Measures {
 	 */
 	static @Nullable Measured at(Terms terms, int at) {
 		NumberPhrase number = terms.is(at, "the") ? theHour(terms, at) : numberAt(terms, at);
+		number = number == null ? untoldOne(terms, at) : number;
 		if (number == null) {
 			return null;
 		}
@@ -43,16 +44,32 @@ final class Measures {
 	private static @Nullable NumberPhrase theHour(Terms terms, int at) {
 		int unit = Numbers.fillersEnd(terms, at + 1);
 		boolean filler = unit > at + 1;
-		boolean hour = terms.is(unit, "hour") || filler && (terms.is(unit, "mile") || terms.is(unit, "day")
-				|| terms.is(unit, "minute") || terms.is(unit, "kilometre"));
+		boolean hour = terms.is(unit, "hour")
+				|| (filler && (terms.is(unit, "mile") || terms.is(unit, "minute") || terms.is(unit, "kilometre")));
 		return hour ? new NumberPhrase(1, at + 1, NumberPhrase.Style.ARTICLE, false) : null;
+	}
+
+	/** The one of 'hour and a half', which dictation and haste leave out. */
+	private static @Nullable NumberPhrase untoldOne(Terms terms, int at) {
+		Unit unit = terms.unit(at);
+		boolean whole = unit != null && (terms.is(at, "hour") || terms.is(at, "hr") || terms.is(at, "mile"));
+		boolean more = whole && terms.cue(at + 1, Cue.AND)
+				&& (MixedNumbers.partAfterAnd(terms, at + 1) != null || MixedNumbers.bitEnd(terms, at + 1) > at + 1);
+		return more ? new NumberPhrase(1, at, NumberPhrase.Style.WORDS, false) : null;
 	}
 
 	private static Measured withUnit(Terms terms, NumberPhrase number) {
 		Measured bare = new Measured(number.value(), number, null, number.end(), Bound.NONE);
+		if (terms.word(number.end() - 1).endsWith("ish")) {
+			bare = bare.bounded(Bound.ABOUT, bare.end());
+		}
 		Bounds.Found suffix = number.isArticle() ? null : Bounds.after(terms, number.end());
 		if (suffix != null) {
 			bare = bare.bounded(suffix.bound(), suffix.end());
+		}
+		UnitPhrase frost = BelowZero.at(terms, bare.end());
+		if (frost != null) {
+			return new Measured(-number.value(), number.negated(), frost.unit(), frost.end(), Bound.NONE);
 		}
 		UnitPhrase unit = unitAfter(terms, number, bare.end());
 		if (unit == null || isForbidden(terms, number, unit)) {
@@ -65,7 +82,7 @@ final class Measures {
 
 	private static @Nullable UnitPhrase unitAfter(Terms terms, NumberPhrase number, int end) {
 		int at = end;
-		if (number.style() == NumberPhrase.Style.FRACTION || number.approximate()) {
+		if (number.style() == NumberPhrase.Style.FRACTION || number.approximate() || !number.isWhole()) {
 			at = terms.is(at, "of") ? at + 1 : at;
 			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
 		}
@@ -77,6 +94,11 @@ final class Measures {
 		return behindFillers == at ? null : Units.at(terms, behindFillers);
 	}
 
+	/** 'a km' and 'an hr' are said; 'a dm' and 'a g' are something else. */
+	private static boolean isAbbreviation(Terms terms, int at) {
+		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr");
+	}
+
 	/**
 	 * 'a second' and 'a g' are seldom measures; a lone letter needs figures before it.
 	 */
@@ -85,7 +107,7 @@ final class Measures {
 		if (number.isArticle()) {
 			boolean second = terms.is(word, "second") && terms.kind(word + 1) == measuredwalk.reading.Token.Kind.WORD
 					&& !terms.is(word + 1, "or") && !terms.is(word + 1, "and");
-			return second || terms.word(word).length() <= 2 || unit.unit().is(Dimension.OTHER)
+			return second || isAbbreviation(terms, word) || unit.unit().is(Dimension.OTHER)
 					|| unit.unit().is(Dimension.TIMES);
 		}
 		return number.style() != NumberPhrase.Style.FIGURES && terms.word(word).length() == 1

@@ -17,11 +17,24 @@ final class Meridiem {
 		}
 		ClockPhrase half = withHalf(terms, told);
 		ClockPhrase named = half == null ? told : half;
-		DayParts.Found part = DayParts.adjunct(terms, named.end());
+		DayParts.Found part = DayParts.adjunct(terms, named.end(), named.isClear());
 		if (part == null || part.half() == HalfOfDay.NONE) {
 			return named;
 		}
+		if (named.isBare() && isLikelierNumber(terms, time, named.end())) {
+			return named;
+		}
 		return named.known() ? named.clear(part.next()) : named.in(part.half(), part.next());
+	}
+
+	/** In 'ten mins this morning and fifteen this evening' the fifteen is no time. */
+	private static boolean isLikelierNumber(Terms terms, ClockPhrase time, int end) {
+		int before = time.end() - 2;
+		boolean led = terms.cue(before, Cue.LEAD) || terms.cue(before, Cue.RETURN) || terms.is(before, "it's");
+		boolean named = terms.is(end, "in") || terms.is(end, "at");
+		boolean twelve = (time.hour() == 12 && DayParts.timeAt(terms, end) != null) || terms.is(end, "midnight");
+		boolean listed = terms.cue(before, Cue.AND) && !terms.is(before - 2, "between");
+		return !led && !twelve && (!named || time.hour() > 12 || listed);
 	}
 
 	private static @Nullable ClockPhrase withHalf(Terms terms, ClockPhrase time) {

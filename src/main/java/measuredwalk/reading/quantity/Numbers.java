@@ -29,7 +29,9 @@ final class Numbers {
 		}
 		boolean dash = terms.is(at, "-") && terms.glued(at + 1) && !terms.glued(at);
 		boolean behindNumber = terms.numeral(at - 1).isCardinal() || terms.unit(at - 1) != null;
-		return dash && !behindNumber ? at + 1 : at;
+		Unit unit = terms.unit(at + 2);
+		boolean frost = terms.is(at, "-") && terms.isFigures(at + 1) && unit != null && unit.is(Dimension.TEMPERATURE);
+		return (dash || frost) && !behindNumber ? at + 1 : at;
 	}
 
 	private static @Nullable NumberPhrase unsignedAt(Terms terms, int at) {
@@ -86,6 +88,12 @@ final class Numbers {
 
 	private static NumberPhrase vague(Terms terms, int at) {
 		boolean few = terms.is(at, "few");
+		int next = skipOf(terms, at + 1);
+		Term large = terms.term(next);
+		if (large.numeral() == Numeral.HUNDRED || large.numeral() == Numeral.SCALE) {
+			double factor = large.numeral() == Numeral.HUNDRED ? 100 : large.value();
+			return new NumberPhrase(terms.term(at).value() * factor, next + 1, NumberPhrase.Style.VAGUE, true);
+		}
 		return new NumberPhrase(terms.term(at).value(), skipOf(terms, at + 1), NumberPhrase.Style.VAGUE, few);
 	}
 

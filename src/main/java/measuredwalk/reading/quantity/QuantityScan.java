@@ -29,7 +29,8 @@ final class QuantityScan {
 		List<Match> matches = new ArrayList<>();
 		int at = 0;
 		while (at < this.terms.size()) {
-			Match match = mayStart(at) ? at(at) : null;
+			boolean rate = isRate(at, matches);
+			Match match = mayStart(at) && !rate ? at(at) : null;
 			if (match == null) {
 				at++;
 			}
@@ -42,9 +43,17 @@ final class QuantityScan {
 				Sums.sharingUnits(this.terms, BoundPairs.merged(this.terms, matches)));
 	}
 
+	/** The 'a day' of '40 mg a day', 'twice a week'. */
+	private boolean isRate(int at, List<Match> matches) {
+		boolean behind = (!matches.isEmpty() && matches.get(matches.size() - 1).end() == at)
+				|| this.terms.is(at - 1, "once") || this.terms.cue(at - 1, Cue.TIMES);
+		Unit unit = this.terms.numeral(at) == Numeral.ARTICLE && behind ? this.terms.unit(at + 1) : null;
+		return unit != null && unit.is(Dimension.TIME) && unit.size() >= 86_400;
+	}
+
 	/** Most words begin nothing: they are passed over at once. */
 	private boolean mayStart(int at) {
-		return this.terms.term(at) != Term.NONE || Starters.has(this.terms.word(at));
+		return this.terms.term(at).isKnown() || Starters.has(this.terms.word(at));
 	}
 
 	private @Nullable Match at(int at) {
@@ -63,6 +72,10 @@ final class QuantityScan {
 	private @Nullable Match amountAt(int at) {
 		Match ordinal = Ordinals.at(this.terms, at);
 		Amounts.Found found = isInsideWord(at) ? null : Amounts.at(this.terms, at);
+		Match hours = this.clock.hourSignAt(at);
+		if (hours != null) {
+			return hours;
+		}
 		if (found != null && found.unit() != null && (ordinal == null || found.end() > ordinal.end())) {
 			return Kinds.match(this.terms, at, found);
 		}
@@ -79,13 +92,17 @@ final class QuantityScan {
 	/** Figures behind a hyphen that is joined to a word are a name: 'SCP-173'. */
 	private boolean isInsideWord(int at) {
 		return this.terms.is(at - 1, "-") && this.terms.glued(at - 1) && this.terms.glued(at)
-				&& this.terms.kind(at - 2) == Token.Kind.WORD && this.terms.term(at - 2) == Term.NONE;
+				&& this.terms.kind(at - 2) == Token.Kind.WORD && !this.terms.term(at - 2).isKnown();
 	}
 
 	private @Nullable Match otherAt(int at) {
 		if (this.terms.is(at, "twice") || this.terms.is(at, "thrice")) {
 			double times = this.terms.is(at, "twice") ? 2 : 3;
 			return Match.of(new Count(this.terms.span(at, at + 1), Amount.of(times)));
+		}
+		Match whole = WholeDays.at(this.terms, at);
+		if (whole != null) {
+			return whole;
 		}
 		DayParts.Found part = DayParts.at(this.terms, at);
 		return part == null ? null

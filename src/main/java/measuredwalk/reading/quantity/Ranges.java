@@ -19,11 +19,21 @@ final class Ranges {
 
 	/** The range whose first end was read, or null when no other end follows. */
 	static @Nullable Found open(Terms terms, Measured low) {
+		if (isTimeBeforeAmount(terms, low) || low.isCompound()) {
+			return null;
+		}
 		int at = joinEnd(terms, low.end());
 		if (at > low.end()) {
 			return range(terms, low, at);
 		}
 		return low.hasUnit() ? null : side(terms, low);
+	}
+
+	/** '8.30 - 20 mins' tells when and how long. */
+	private static boolean isTimeBeforeAmount(Terms terms, Measured low) {
+		String word = terms.word(low.number().end() - 1);
+		boolean time = !low.hasUnit() && word.length() - word.indexOf('.') == 3 && word.indexOf('.') > 0;
+		return time && terms.is(low.end(), "-") && !terms.glued(low.end() + 1);
 	}
 
 	private static int joinEnd(Terms terms, int end) {
@@ -63,8 +73,16 @@ final class Ranges {
 
 	private static @Nullable Found range(Terms terms, Measured low, int at) {
 		Measured high = Measures.at(terms, at);
-		if (high == null || low.hasUnit() && high.hasUnit() && !low.isLike(high)) {
+		if (high == null || (low.hasUnit() && high.hasUnit() && !low.isLike(high))) {
 			return null;
+		}
+		Term last = terms.term(high.number().end() - 1);
+		boolean hundreds = last.numeral() == Numeral.HUNDRED && !low.hasUnit() && low.value() < 10
+				&& high.number().value() > 99;
+		if (hundreds) {
+			return found(
+					new Measured(low.value() * 100, low.number().times(100, low.end()), null, low.end(), low.bound()),
+					high);
 		}
 		boolean rising = low.hasUnit() || high.hasUnit() || high.value() > low.value();
 		return rising ? found(low, high) : null;

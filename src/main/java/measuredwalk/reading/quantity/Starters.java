@@ -8,7 +8,7 @@ import java.util.Set;
 final class Starters {
 
 	private static final Set<String> WORDS = new HashSet<>(List.of("between", "from", "anywhere", "minus", "negative",
-			"point", "the", "twice", "thrice", "in", "early", "late", "mid", "-"));
+			"point", "the", "twice", "thrice", "in", "all", "early", "late", "mid", "-"));
 
 	static {
 		WORDS.addAll(Bounds.firstWords());

@@ -1,5 +1,9 @@
 package measuredwalk.reading.quantity;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,15 +12,20 @@ import org.jspecify.annotations.Nullable;
  * @param numeral its part in a number
  * @param value the value of that part, or the parts that a whole is cut into
  * @param unit the unit that it names
- * @param cues bits of its tasks
+ * @param cues its tasks
  * @param month from 1 to 12 for a month, else 0
  */
-record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int month) {
+record Term(Numeral numeral, double value, @Nullable Unit unit, Set<Cue> cues, int month) {
 
-	static final Term NONE = new Term(Numeral.NONE, 0, null, 0, 0);
+	static final Term NONE = new Term(Numeral.NONE, 0, null, Collections.unmodifiableSet(EnumSet.noneOf(Cue.class)), 0);
+
+	/** Whether it may be any part of a quantity. */
+	boolean isKnown() {
+		return this.numeral != Numeral.NONE || this.unit != null || !this.cues.isEmpty();
+	}
 
 	boolean has(Cue cue) {
-		return (this.cues & cue.bit()) != 0;
+		return this.cues.contains(cue);
 	}
 
 	Term withNumeral(Numeral newNumeral, double newValue) {
@@ -28,7 +37,10 @@ record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int mo
 	}
 
 	Term withCue(Cue cue, int newMonth) {
-		return new Term(this.numeral, this.value, this.unit, this.cues | cue.bit(), Math.max(this.month, newMonth));
+		Set<Cue> more = EnumSet.of(cue);
+		more.addAll(this.cues);
+		return new Term(this.numeral, this.value, this.unit, Collections.unmodifiableSet(more),
+				Math.max(this.month, newMonth));
 	}
 
 }

@@ -37,16 +37,26 @@ final class TimeRanges {
 			return from && !first.isBare() ? lasting(start, at, first) : null;
 		}
 		join = this.terms.cue(join, Cue.APPROXIMATE) || this.terms.is(join, "at") ? join + 1 : join;
-		ClockPhrase last = Clocks.at(this.terms, join, true);
+		ClockPhrase told = Clocks.at(this.terms, join, true);
+		ClockPhrase last = told == null ? sameHour(first, join) : told;
 		if (last == null || Units.at(this.terms, last.end()) != null || !areTimes(first, last, from)) {
 			return null;
 		}
 		return Match.of(between(first, last, start, at, join));
 	}
 
+	/** The end of 'from 3 till half past'. */
+	private @Nullable ClockPhrase sameHour(ClockPhrase first, int at) {
+		boolean half = this.terms.is(at, "half");
+		boolean past = this.terms.is(at + 1, "past") && (half || this.terms.is(at, "quarter"));
+		return past
+				? new ClockPhrase(first.hour(), half ? 30 : 15, 0, first.known(), ClockPhrase.Strength.CLEAR, at + 2)
+				: null;
+	}
+
 	private int joinEnd(int end, boolean between) {
-		boolean join = this.terms.is(end, "-") || this.terms.cue(end, Cue.RANGE) && !this.terms.is(end, "or")
-				|| between && this.terms.is(end, "and");
+		boolean join = this.terms.is(end, "-") || (this.terms.cue(end, Cue.RANGE) && !this.terms.is(end, "or"))
+				|| (between && this.terms.is(end, "and"));
 		return join ? end + 1 : end;
 	}
 
@@ -58,7 +68,7 @@ final class TimeRanges {
 		boolean likely = !first.isBare() && !last.isBare();
 		boolean hours = first.hour() <= 12 && last.hour() <= 12 && first.minute() == 0
 				&& !(last.isBare() && last.minute() > 0);
-		return likely && (from || last.secondOfDay() > first.secondOfDay()) || from && hours;
+		return (likely && (from || last.secondOfDay() > first.secondOfDay())) || (from && hours);
 	}
 
 	/** 'from 10 am for 3 hours 30 minutes'. */

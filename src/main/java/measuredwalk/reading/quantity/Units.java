@@ -1,5 +1,6 @@
 package measuredwalk.reading.quantity;
 
+import measuredwalk.reading.Token;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the unit behind a number, of one word or several. */
@@ -8,6 +9,8 @@ final class Units {
 	private static final Unit CELSIUS = new Unit(Dimension.TEMPERATURE, 1, "celsius", null);
 
 	private static final Unit FAHRENHEIT = new Unit(Dimension.TEMPERATURE, 1, "fahrenheit", null);
+
+	private static final Unit KELVIN = new Unit(Dimension.TEMPERATURE, 1, "kelvin", null);
 
 	private static final Unit INCH = new Unit(Dimension.LENGTH, 0.0254, "inch", null);
 
@@ -24,7 +27,7 @@ final class Units {
 		if (unit == null) {
 			return special(terms, at);
 		}
-		if (unit.is(Dimension.MONEY) && terms.kind(at) == measuredwalk.reading.Token.Kind.SYMBOL) {
+		if (unit.is(Dimension.MONEY) && terms.kind(at) == Token.Kind.SYMBOL) {
 			return null;
 		}
 		return switch (unit.dimension()) {
@@ -43,16 +46,21 @@ final class Units {
 		if (terms.is(at, "square") || terms.is(at, "sq") || terms.is(at, "cubic")) {
 			return terms.unit(at + 1) == null ? null : new UnitPhrase(AREA, at + 2);
 		}
-		if (terms.glued(at) && terms.isFigures(at - 1) && isLoneLetter(terms, at)
-				&& Figures.value(terms.word(at - 1)) <= 130) {
-			return terms.is(at, "c") ? new UnitPhrase(CELSIUS, at + 1)
-					: terms.is(at, "f") ? new UnitPhrase(FAHRENHEIT, at + 1) : null;
+		Unit letter = terms.is(at, "c") ? CELSIUS : terms.is(at, "f") ? FAHRENHEIT : null;
+		if (letter != null && terms.isFigures(at - 1) && isLoneLetter(terms, at)) {
+			return new UnitPhrase(letter, at + 1);
 		}
 		return isInch(terms, at) ? new UnitPhrase(INCH, at + 1) : null;
 	}
 
+	/**
+	 * '20C' and '20 c.' are degrees; in '777F', '14.7C/' and '20 c sections' they are
+	 * not.
+	 */
 	private static boolean isLoneLetter(Terms terms, int at) {
-		return !terms.glued(at + 1) || terms.is(at + 1, ",") || terms.is(at + 1, ".");
+		boolean free = !terms.glued(at + 1) || terms.is(at + 1, ",") || terms.is(at + 1, ".");
+		boolean last = terms.kind(at + 1) != Token.Kind.WORD && terms.kind(at + 1) != Token.Kind.NUMBER;
+		return free && (terms.glued(at) || last) && Figures.value(terms.word(at - 1)) <= 130;
 	}
 
 	/** The 'in' of '2 in.' and '12 ft 2 in', not the one of '12 in six boxes'. */
@@ -61,8 +69,8 @@ final class Units {
 			return false;
 		}
 		boolean afterFeet = terms.is(at - 2, "ft") || terms.is(at - 2, "feet") || terms.is(at - 2, "foot");
-		boolean atEnd = at + 1 == terms.size() || terms.is(at + 1, ".") && at + 2 == terms.size();
-		return afterFeet || terms.glued(at) || atEnd && terms.isFigures(at - 1);
+		boolean atEnd = at + 1 == terms.size() || (terms.is(at + 1, ".") && at + 2 == terms.size());
+		return afterFeet || terms.glued(at) || (atEnd && terms.isFigures(at - 1));
 	}
 
 	private static UnitPhrase temperature(Terms terms, int at, Unit degrees) {
@@ -74,7 +82,7 @@ final class Units {
 		if (terms.is(next, "f") || terms.is(next, "fahrenheit") || terms.is(next, "farenheit")) {
 			return new UnitPhrase(FAHRENHEIT, next + 1);
 		}
-		return new UnitPhrase(degrees, next);
+		return terms.is(next, "kelvin") ? new UnitPhrase(KELVIN, next + 1) : new UnitPhrase(degrees, next);
 	}
 
 	private static UnitPhrase length(Terms terms, int at, Unit unit) {
@@ -95,7 +103,7 @@ final class Units {
 		boolean per = terms.is(at, "per") || terms.is(at, "a") || terms.is(at, "an") || terms.is(at, "/");
 		Unit unit = terms.unit(at + 1);
 		boolean fraction = terms.is(at + 1, "millisecond") || terms.is(at + 1, "ms");
-		return per && (fraction || unit != null && unit.is(Dimension.TIME)) ? at + 2 : at;
+		return per && (fraction || (unit != null && unit.is(Dimension.TIME))) ? at + 2 : at;
 	}
 
 	private static @Nullable UnitPhrase time(Terms terms, int at, Unit unit) {
@@ -114,11 +122,11 @@ final class Units {
 			return new UnitPhrase(new Unit(Dimension.TIME, second.size() / 60, "second", INCH), at + 2);
 		}
 		boolean mark = !terms.is(at, "m");
-		if (mark && !(terms.glued(at) && terms.isFigures(at - 1))) {
+		if (mark && (terms.is(at + 1, "s") || !terms.glued(at) || !terms.isFigures(at - 1))) {
 			return null;
 		}
 		UnitPhrase asLength = length(terms, at, length);
-		return asLength.unit() == length ? new UnitPhrase(unit, at + 1) : asLength;
+		return asLength.unit().equals(length) ? new UnitPhrase(unit, at + 1) : asLength;
 	}
 
 	private static UnitPhrase age(Terms terms, int at, Unit unit) {

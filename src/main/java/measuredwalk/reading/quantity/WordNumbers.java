@@ -112,7 +112,7 @@ final class WordNumbers {
 		boolean small = next == Numeral.DIGIT || next == Numeral.TEEN || next == Numeral.TENS;
 		int after = this.at + 2;
 		boolean large = this.terms.numeral(after) == Numeral.HUNDRED || this.terms.numeral(after) == Numeral.SCALE;
-		if (small && (!large || this.last == Numeral.SCALE && this.terms.numeral(after) == Numeral.HUNDRED)) {
+		if (small && (!large || (this.last == Numeral.SCALE && this.terms.numeral(after) == Numeral.HUNDRED))) {
 			this.headBeforeAnd = this.group;
 			this.afterAnd = true;
 			return true;
@@ -133,8 +133,9 @@ final class WordNumbers {
 
 	/** 'fifty - two', as some keyboards write it. */
 	private boolean isSpacedHyphen() {
-		return this.last == Numeral.TENS && this.terms.is(this.at, "-")
-				&& this.terms.numeral(this.at + 1) == Numeral.DIGIT;
+		Numeral next = this.terms.numeral(this.at + 1);
+		return this.terms.is(this.at, "-") && ((this.last == Numeral.TENS && next == Numeral.DIGIT)
+				|| (this.last == Numeral.DIGIT && next == Numeral.PART));
 	}
 
 	private NumberPhrase whole() {
@@ -147,13 +148,13 @@ final class WordNumbers {
 	private @Nullable NumberPhrase parts() {
 		Term term = this.terms.term(this.at);
 		double parts = term.value();
-		if (this.thousands > 0 || this.last == Numeral.FIGURES && this.group != Math.rint(this.group)) {
+		if (this.thousands > 0 || (this.last == Numeral.FIGURES && this.group != Math.rint(this.group))) {
 			return null;
 		}
 		if (term.numeral() == Numeral.ORDINAL) {
 			return this.group == 1 && parts >= 3 ? fraction(1 / parts) : null;
 		}
-		if (term.numeral() != Numeral.PART || this.group > 1 && this.terms.is(this.at, "half")) {
+		if (term.numeral() != Numeral.PART || (this.group > 1 && this.terms.is(this.at, "half"))) {
 			return null;
 		}
 		if (this.last == Numeral.TENS && this.groupBeforeTens > 0 && !this.afterAnd && parts < 10) {

@@ -63,7 +63,15 @@ public final class Language {
 				known += 1 - share;
 			}
 		}
-		return strange == 0 || known > strange * 1.2;
+		return (strange == 0) ? (known > 0 || !hasPictures(words)) : known > strange * 1.2;
+	}
+
+	/** A sticker: pictures and no word. */
+	private static boolean hasPictures(Words words) {
+		return words.tokens()
+			.stream()
+			.anyMatch((token) -> token.kind() == Token.Kind.SYMBOL && token.word().length() > 1)
+				&& words.tokens().stream().noneMatch((token) -> token.kind() == Token.Kind.NUMBER);
 	}
 
 	private static boolean isName(Token token, @Nullable String dogName) {
@@ -72,6 +80,9 @@ public final class Language {
 
 	private double strangeness(Token token, String text) {
 		String word = token.word();
+		if (word.length() <= 2 && !this.foreign.contains(word)) {
+			return 0.3;
+		}
 		if (NOISE.contains(word) || this.foreign.contains(word)) {
 			return 1;
 		}

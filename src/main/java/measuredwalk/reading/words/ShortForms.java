@@ -29,7 +29,7 @@ final class ShortForms {
 			Map<String, String> meant = new HashMap<>();
 			new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines()
 				.filter((line) -> !line.isBlank() && !line.startsWith("#"))
-				.map((line) -> line.strip().split(" +"))
+				.map((line) -> line.strip().split(" +", -1))
 				.forEach((pair) -> meant.put(pair[0], pair[1]));
 			return new ShortForms(meant);
 		}

@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.zip.GZIPInputStream;
@@ -24,10 +26,33 @@ public final class WordList {
 			"on", "or", "ow", "ox", "so", "to", "tv", "up", "us", "we", "km", "kg", "cm", "mg", "ft", "pm", "yd", "uh",
 			"um", "eh", "er", "st", "lb", "hr", "oz");
 
+	/** Names that tell a time or a people, and so nobody. */
+	private static final Set<String> NO_PERSONS = Set.of("monday", "tuesday", "wednesday", "thursday", "friday",
+			"saturday", "sunday", "january", "february", "april", "june", "july", "august", "september", "october",
+			"november", "december", "christmas", "easter", "english", "british", "american", "scottish", "irish",
+			"welsh", "french", "german", "spanish", "halloween", "boxing", "god", "lord", "facebook", "internet");
+
 	private final Set<String> words;
 
-	private WordList(Set<String> words) {
-		this.words = words;
+	private final Set<String> names;
+
+	private WordList(Set<String> entries) {
+		this.words = new HashSet<>();
+		entries.forEach((entry) -> this.words.add(entry.toLowerCase(Locale.ROOT)));
+		this.names = entries.stream()
+			.filter((entry) -> Character.isUpperCase(entry.charAt(0)))
+			.map((entry) -> entry.toLowerCase(Locale.ROOT))
+			.filter((name) -> !NO_PERSONS.contains(name))
+			.collect(Collectors.toCollection(HashSet::new));
+	}
+
+	/**
+	 * Whether a word is only ever a name, of a person or a place.
+	 * @param word lower case
+	 * @return true when it is
+	 */
+	public boolean isName(String word) {
+		return this.names.contains(word);
 	}
 
 	/**

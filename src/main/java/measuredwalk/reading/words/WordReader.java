@@ -50,7 +50,7 @@ public final class WordReader {
 		for (Token token : typed) {
 			repaired.add((token.kind() == Token.Kind.WORD) ? repaired(token, text, name) : token);
 		}
-		return new WordsBuilder(this.lexicon, name, repaired.size()).build(repaired);
+		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
 	}
 
 	/**
@@ -59,7 +59,7 @@ public final class WordReader {
 	 * @return true when it is
 	 */
 	public boolean knows(String word) {
-		return this.english.knows(word) || this.lexicon.symbolsOf(word).length > 0;
+		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word);
 	}
 
 	private Token repaired(Token token, String text, @Nullable String name) {
@@ -67,7 +67,11 @@ public final class WordReader {
 		if (name != null && word.startsWith(name)) {
 			return token;
 		}
-		String writtenOut = this.shortForms.writtenOut(word);
+		String writtenOut = this.shortForms
+			.writtenOut(word.endsWith("'s") ? word.substring(0, word.length() - 2) : word);
+		if (word.endsWith("'s")) {
+			writtenOut += "'s";
+		}
 		if (!writtenOut.equals(word)) {
 			return token.withWord(writtenOut);
 		}

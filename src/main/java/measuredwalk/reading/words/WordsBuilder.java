@@ -14,6 +14,8 @@ final class WordsBuilder {
 
 	private final Lexicon lexicon;
 
+	private final WordList english;
+
 	private final @Nullable String dogName;
 
 	String[] forms;
@@ -26,8 +28,9 @@ final class WordsBuilder {
 
 	int size;
 
-	WordsBuilder(Lexicon lexicon, @Nullable String dogName, int tokens) {
+	WordsBuilder(Lexicon lexicon, WordList english, @Nullable String dogName, int tokens) {
 		this.lexicon = lexicon;
+		this.english = english;
 		this.dogName = dogName;
 		this.forms = new String[tokens + 8];
 		this.symbols = new int[tokens + 8][];
@@ -40,7 +43,7 @@ final class WordsBuilder {
 			Token token = tokens.get(index);
 			switch (token.kind()) {
 				case WORD -> addWord(token.word(), index);
-				case NUMBER -> add(token.word(), index, this.lexicon.numberSymbol());
+				case NUMBER -> add(token.word(), index, this.lexicon.symbolsOfNumber(token.word()));
 				case SYMBOL -> addSymbol(token.word(), index);
 				case PUNCTUATION -> mark(markOf(tokens, index));
 				case BREAK -> mark('\n');
@@ -51,11 +54,15 @@ final class WordsBuilder {
 
 	private void addSymbol(String sign, int index) {
 		if (sign.equals("&") || sign.equals("+")) {
-			add("and", index, this.lexicon.symbolsOf("and"));
+			addPlain("and", index);
+		}
+		else if (sign.equals("@")) {
+			addPlain("at", index);
 		}
 		else {
 			mark('~');
-			add(sign, index, this.lexicon.symbolsOf(sign));
+			String picture = sign.substring(0, Character.charCount(sign.codePointAt(0)));
+			add(picture, index, this.lexicon.symbolsOf(picture));
 			mark('~');
 		}
 	}
@@ -89,12 +96,16 @@ final class WordsBuilder {
 		}
 		int apostrophe = word.indexOf('\'');
 		if (apostrophe <= 0) {
-			add(word, index, this.lexicon.symbolsOf(word));
+			addPlain(word, index);
 			return;
 		}
 		if (word.endsWith("n't")) {
 			addPlain(Contraction.verbOf(word), index);
 			addPlain("not", index);
+			return;
+		}
+		if (word.startsWith("t'")) {
+			addPlain(word.substring(2), index);
 			return;
 		}
 		addPlain(word.substring(0, apostrophe), index);
@@ -111,7 +122,8 @@ final class WordsBuilder {
 	}
 
 	private void addPlain(String word, int index) {
-		add(word, index, this.lexicon.symbolsOf(word));
+		boolean name = this.dogName != null && this.english.isName(word);
+		add(word, index, name ? this.lexicon.symbolsOfName(word) : this.lexicon.symbolsOf(word));
 	}
 
 	private void add(String form, int index, int[] known) {

@@ -1,0 +1,238 @@
+package measuredwalk;
+
+import java.util.List;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.annotation.DirtiesContext;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * The whole loop over several rehearsed days, through the real HTTP chat, the same on
+ * each database. Each test has a dog of its own: it is enrolled by the API and joined by
+ * code.
+ */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "measuredwalk.rehearsal=true")
+@DirtiesContext
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+abstract class LoopContract {
+
+	private static final String TOLD = "we did 25 minutes round the field, she slowed up after about 15 and was a bit"
+			+ " stiff on the back left";
+
+	@LocalServerPort
+	private int port;
+
+	@Autowired
+	private JsonMapper json;
+
+	private ChatVisitor wren;
+
+	private String dog = "";
+
+	@BeforeEach
+	void enrolOneDogMoreAndJoinIt() {
+		this.wren = new ChatVisitor(this.port, "wren");
+		String body = this.wren
+			.send("POST", "/api/dogs",
+					"{\"name\":\"Bramble\",\"timeZone\":\"Europe/London\",\"planMinutes\":20,\"walksPerDay\":2,"
+							+ "\"minMinutes\":6,\"maxMinutes\":45}")
+			.body();
+		JsonNode enrolled = this.json.readTree(body);
+		this.dog = enrolled.get("id").asString();
+		this.wren.say("/start " + enrolled.get("joinCode").asString());
+		this.wren.moveOn("evening");
+	}
+
+	private JsonNode walks() {
+		return journal("").get("walks");
+	}
+
+	private JsonNode journal(String query) {
+		return this.json.readTree(this.wren.get("/api/dogs/" + this.dog + "/journal" + query));
+	}
+
+	private JsonNode suggestion() {
+		return this.json.readTree(this.wren.get("/api/dogs/" + this.dog + "/suggestion"));
+	}
+
+	@Test
+	void joiningTellsThePlanAndWhatThisIsAndWhomToCall() {
+		String chat = String.join("\n", this.wren.look());
+		assertThat(chat).contains("Bramble's plan: 2 walks of 20 minutes each.")
+			.contains("I am a support for your clinic")
+			.contains("call your clinic on");
+	}
+
+	@Test
+	void aWalkToldInPlainWordsIsWrittenDownThenOnlyWhatIsOpenIsAskedThenComesTheSuggestion() {
+		List<String> answers = this.wren.say(TOLD);
+		assertThat(answers).hasSize(3);
+		assertThat(answers.get(0)).startsWith("Written down: 25 minutes today").contains("after 15 minutes", "stiff");
+		assertThat(answers.get(1)).isEqualTo("And how is Bramble now, next to a usual day?");
+		assertThat(answers.get(2)).contains("walk today");
+		assertThat(this.wren.choices()).contains("Same as usual");
+	}
+
+	@Test
+	void whatIsReadIsInTheJournalAtOnceWithTheOwnersOwnWords() {
+		this.wren.say(TOLD);
+		JsonNode walk = walks().get(0);
+		assertThat(walk.get("minutes").asDouble()).isEqualTo(25);
+		assertThat(walk.get("said").get(0).asString()).isEqualTo(TOLD);
+		assertThat(walk.get("reportedBy").asString()).isEqualTo("Wren");
+		assertThat(walk.get("signs").toString()).contains("\"sign\":\"slowing\"", "\"onsetMinute\":15.0",
+				"\"sign\":\"stiffness\"", "\"side\":\"left\"", "\"limb\":\"hind\"");
+	}
+
+	@Test
+	void laterAnswersOfTheSameCheckInAddToTheSameEntry() {
+		this.wren.say("/walk");
+		this.wren.say("20 minutes");
+		this.wren.say("she limped a bit");
+		List<String> end = this.wren.say("near the end");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("said")).hasSize(3);
+		assertThat(end.get(0)).startsWith("All noted: 20 minutes today").contains("limped", "near the end");
+	}
+
+	@Test
+	void aCheckInAsksAtMostThreeQuestions() {
+		int questions = this.wren.say("/walk").size();
+		questions += (int) this.wren.say("20 minutes").stream().filter((line) -> line.endsWith("?")).count();
+		questions += (int) this.wren.say("she limped").stream().filter((line) -> line.endsWith("?")).count();
+		List<String> end = this.wren.say("after 10 minutes");
+		assertThat(questions).isEqualTo(3);
+		assertThat(end).noneMatch((line) -> line.endsWith("?"));
+	}
+
+	@Test
+	void theMorningCheckInComesByItselfAndTheSuggestionChangesWithTheAnswers() {
+		this.wren.say(TOLD);
+		this.wren.say("same as usual");
+		double before = suggestion().get("minutes").asDouble();
+		assertThat(this.wren.moveOn("morning"))
+			.contains("Good morning. How did Bramble get up today, next to a usual day?");
+		this.wren.say("much worse, very stiff and lame");
+		this.wren.say("40 minutes");
+		this.wren.say("no");
+		JsonNode after = suggestion();
+		assertThat(after.get("minutes").asDouble()).isLessThan(before);
+		assertThat(journal("").get("mornings").get(0).get("stiffMinutes").asDouble()).isEqualTo(40);
+	}
+
+	@Test
+	void threeDaysGoBy() {
+		for (int day = 0; day < 3; day++) {
+			this.wren.say("20 minutes, no trouble at all");
+			assertThat(this.wren.moveOn("morning")).anyMatch((line) -> line.startsWith("Good morning."));
+			this.wren.say("same as usual");
+			this.wren.moveOn("evening");
+		}
+		assertThat(walks()).hasSize(3);
+		assertThat(journal("").get("mornings")).hasSize(3);
+		assertThat(suggestion().get("chanceOfTrouble").asDouble()).isBetween(0.0, 1.0);
+	}
+
+	@Test
+	void aMorningThatWasToldAlreadyIsNotAskedAgain() {
+		this.wren.moveOn("morning");
+		this.wren.say("same as usual");
+		this.wren.moveOn("evening");
+		assertThat(this.wren.look()).filteredOn((line) -> line.contains("How did Bramble get up")).hasSize(1);
+	}
+
+	@Test
+	void aCorrectionInPlainWordsChangesWhatItNamesAndKeepsHistory() {
+		this.wren.say("25 minutes, limped on the front right");
+		List<String> answer = this.wren.say("no, 15 not 25");
+		assertThat(answer.get(0)).startsWith("Changed. It now says: 15 minutes today").contains("front right");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(15);
+		JsonNode history = journal("?history=true").get("walks");
+		assertThat(history).hasSize(2);
+		assertThat(history.toString()).contains("\"standing\":\"replaced\"", "\"standing\":\"counts\"");
+	}
+
+	@Test
+	void undoTakesBackTheLastEntryAndKeepsHistory() {
+		this.wren.say("20 minutes, fine");
+		assertThat(this.wren.say("/undo").get(0)).startsWith("Taken back: 20 minutes today");
+		assertThat(walks()).isEmpty();
+		assertThat(journal("?history=true").get("walks").get(0).get("standing").asString()).isEqualTo("undone");
+		assertThat(this.wren.say("/undo")).containsExactly("There is nothing of yours to take back.");
+	}
+
+	@Test
+	void nonsenseGetsOneKindAskBackNotALoop() {
+		assertThat(this.wren.say("blargh fnord wibble")).singleElement()
+			.asString()
+			.startsWith("Sorry, I did not follow that.");
+		assertThat(this.wren.say("zzgrk qpfft"))
+			.containsExactly("I still could not read that, so I have kept your words for the clinic.");
+	}
+
+	@Test
+	void nonsenseInsideACheckInIsAskedOnceMoreThenTheCheckInGoesOn() {
+		this.wren.say("/walk");
+		assertThat(this.wren.say("blargh fnord"))
+			.containsExactly("About how many minutes was Bramble out? A guess is fine.");
+		List<String> second = this.wren.say("zzgrk qpfft");
+		assertThat(second.get(0)).contains("kept your words for the clinic");
+		assertThat(second.get(1)).startsWith("Did Bramble slow down");
+	}
+
+	@Test
+	void aCommandInsideACheckInDoesNotLoseThePlace() {
+		this.wren.say("/walk");
+		this.wren.say("/today");
+		this.wren.say("20 minutes");
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(20);
+		assertThat(this.wren.say("no, nothing").get(0)).isEqualTo("And how is Bramble now, next to a usual day?");
+	}
+
+	@Test
+	void anEmergencyIsAnsweredAtOnceWithTheNumberAndRaisesAnAlert() {
+		this.wren.say("/walk");
+		List<String> answer = this.wren.say("lovely sunny walk, she collapsed by the gate");
+		assertThat(answer.get(0)).startsWith("Please call the clinic now: 01632 960 150.");
+		assertThat(answer).noneMatch((line) -> line.endsWith("?"));
+		String alerts = this.wren.get("/api/alerts?status=open");
+		assertThat(alerts).contains(this.dog).contains("\"level\":\"emergency\"").contains("collapsed by the gate");
+	}
+
+	@Test
+	void twoPeopleShareOneLog() {
+		String share = this.wren.say("/share").get(0);
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/start " + share.replaceAll("(?s).*/start (\\w+).*", "$1"));
+		alder.say("15 minutes, fine");
+		assertThat(this.wren.say("/log").get(0)).contains("15 minutes today").contains("(Alder)");
+		assertThat(this.wren.say("/undo")).containsExactly("There is nothing of yours to take back.");
+	}
+
+	@Test
+	void stopEndsAllMessagesUntilStart() {
+		assertThat(this.wren.say("/stop").get(0)).startsWith("I will send nothing more.");
+		assertThat(this.wren.moveOn("morning")).isEmpty();
+		assertThat(this.wren.say("/start").get(0)).startsWith("I am back.");
+	}
+
+	@Test
+	void veryLongAndOddMessagesAreAnsweredKindlyAndShownEscaped() {
+		assertThat(this.wren.say("<script>alert(1)</script> & <b>20 minutes</b>")).isNotEmpty();
+		assertThat(this.wren.rawPage()).doesNotContain("<script>alert(1)").contains("&lt;script&gt;");
+		assertThat(this.wren.say("woof ".repeat(4000))).isNotEmpty();
+		assertThat(this.wren.say("\uD83D\uDC36\uD83D\uDC36")).isNotEmpty();
+		assertThat(this.wren.say("a\u0000b\u0007c")).isNotEmpty().noneMatch((line) -> line.contains("went wrong"));
+	}
+
+}

@@ -1,0 +1,61 @@
+package measuredwalk.reading;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import measuredwalk.reading.score.LabelledMessage;
+import measuredwalk.reading.score.Scorecard;
+import measuredwalk.reading.score.Scorecard.Field;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** What the reader reaches on labelled messages must not get lost again. */
+class OwnerMessagesTests {
+
+	private static final MessageReader READER = MessageReader.standard();
+
+	private static final Scorecard SAMPLE = scored("owner-sample.jsonl");
+
+	private static final Scorecard DEVELOP = scored("develop.jsonl");
+
+	private static final Scorecard EMERGENCIES = scored("emergencies.jsonl");
+
+	private static final Scorecard LOOKALIKES = scored("no-emergencies.jsonl");
+
+	private static Scorecard scored(String file) {
+		List<LabelledMessage> messages = LabelledMessage.read(Path.of("fixtures", "reading", file));
+		return Scorecard.of(READER, messages);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "WALK_MINUTES, 0.99", "DISTANCE, 0.99", "SIGNS, 0.97", "DENIED_SIGNS, 0.96", "SIDE, 0.96",
+			"LIMB, 0.96", "WHEN, 0.96", "SEVERITY, 0.96", "ONSET, 0.95", "OVERALL, 0.96", "URGENT, 0.99",
+			"NOT_UNDERSTOOD, 0.97" })
+	void readsTheSampleAsWellAsItDid(Field field, double reached) {
+		assertThat(SAMPLE.tally(field).f1()).isGreaterThanOrEqualTo(reached);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "WALK_MINUTES, 0.93", "FIRST_WALK_MINUTES, 0.94", "DISTANCE, 0.95", "SIGNS, 0.95",
+			"DENIED_SIGNS, 0.93", "SIDE, 0.92", "LIMB, 0.92", "SEVERITY, 0.88", "ONSET, 0.83", "OVERALL, 0.87" })
+	void readsTheMessagesOfOtherAuthorsAsWellAsItDid(Field field, double reached) {
+		assertThat(DEVELOP.tally(field).f1()).isGreaterThanOrEqualTo(reached);
+	}
+
+	@Test
+	void missesNoEmergency() {
+		assertThat(EMERGENCIES.tally(Field.URGENT).recall()).isEqualTo(1);
+		assertThat(DEVELOP.tally(Field.URGENT).recall()).isEqualTo(1);
+		assertThat(SAMPLE.tally(Field.URGENT).recall()).isEqualTo(1);
+	}
+
+	@Test
+	void raisesNoAlarmForWhatOnlyLooksLikeAnEmergency() {
+		assertThat(LOOKALIKES.tally(Field.URGENT).precision()).isEqualTo(1);
+		assertThat(DEVELOP.tally(Field.URGENT).precision()).isGreaterThanOrEqualTo(0.95);
+	}
+
+}
