@@ -80,6 +80,19 @@ public class StaffChats {
 	}
 
 	/**
+	 * Whether a chat gets alerts.
+	 * @param chatId the chat
+	 * @return true when it joined and was not stopped
+	 */
+	@Transactional(readOnly = true)
+	public boolean isOne(long chatId) {
+		return this.database.sql("select exists (select 1 from staff_chat where chat_id = ? and stopped_at is null)")
+			.param(chatId)
+			.query(Boolean.class)
+			.single();
+	}
+
+	/**
 	 * Ends alerts to a chat; a new code lets it join again.
 	 * @param chatId the chat
 	 */

@@ -60,6 +60,19 @@ public class Outbox {
 			.list();
 	}
 
+	/**
+	 * Whether a message could not be sent so far, though it was tried.
+	 * @param keyBeginning how the unique keys of the messages begin
+	 * @return true when at least one was tried and not taken
+	 */
+	public boolean anyFailed(String keyBeginning) {
+		return this.database.sql(
+				"select exists (select 1 from outbox_message where unique_key like ? and state <> 'sent' and attempts > 0)")
+			.param(keyBeginning + "%")
+			.query(Boolean.class)
+			.single();
+	}
+
 	/** The oldest waiting message of each chat: a later one never overtakes it. */
 	List<OutboxEntry> due() {
 		return this.database.sql("select " + COLUMNS + " " + """

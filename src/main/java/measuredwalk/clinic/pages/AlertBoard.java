@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import measuredwalk.escalation.Alert;
 import measuredwalk.escalation.AlertStatus;
 import measuredwalk.escalation.Alerts;
+import measuredwalk.escalation.UnsentAlerts;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import org.springframework.stereotype.Component;
@@ -26,7 +27,10 @@ class AlertBoard {
 
 	private final Households households;
 
-	AlertBoard(Alerts alerts, Households households) {
+	private final UnsentAlerts unsent;
+
+	AlertBoard(Alerts alerts, Households households, UnsentAlerts unsent) {
+		this.unsent = unsent;
 		this.alerts = alerts;
 		this.households = households;
 	}
@@ -46,7 +50,7 @@ class AlertBoard {
 		List<AlertLine> lines = open.stream()
 			.flatMap((alert) -> dogs.computeIfAbsent(alert.dogId(), this.households::dog)
 				.stream()
-				.map((dog) -> AlertLine.of(alert, dog, null)))
+				.map((dog) -> AlertLine.of(alert, dog, this.unsent.of(alert.id()).orElse(null))))
 			.toList();
 		String mark = Integer.toHexString(lines.hashCode());
 		model.addAttribute("alerts", lines);
