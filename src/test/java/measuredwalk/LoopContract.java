@@ -235,4 +235,51 @@ abstract class LoopContract {
 		assertThat(this.wren.say("a\u0000b\u0007c")).isNotEmpty().noneMatch((line) -> line.contains("went wrong"));
 	}
 
+	@Test
+	void draggingToldForTheFirstTimeIsAskedAboutOnceAndReviewed() {
+		List<String> answer = this.wren.say("20 minutes, dragged her back foot a bit near the end");
+		assertThat(answer).filteredOn((line) -> line.endsWith("?"))
+			.containsExactly("Is the dragging new today, and can Bramble stand and put that foot flat?");
+		List<String> after = this.wren.say("It is not new");
+		assertThat(after.get(after.size() - 1)).isEqualTo("And how is Bramble now, next to a usual day?");
+		assertThat(this.wren.get("/api/alerts?status=open")).contains(this.dog).contains("\"level\":\"review\"");
+		this.wren.say("same as usual");
+		assertThat(this.wren.say("15 minutes, dragged her back foot"))
+			.noneMatch((line) -> line.startsWith("Is the dragging new"));
+	}
+
+	@Test
+	void newDraggingOfAFootThatWillNotGoFlatIsAnEmergency() {
+		this.wren.say("20 minutes, dragged her back foot a bit");
+		assertThat(this.wren.say("It is new and the foot will not go flat").get(0))
+			.startsWith("Please call the clinic now");
+	}
+
+	@Test
+	void aMedicineQuestionIsLeftToTheClinic() {
+		assertThat(this.wren.say("can I give her another tablet?")).singleElement()
+			.asString()
+			.startsWith("That is one for your clinic to answer.");
+	}
+
+	@Test
+	void onAnAntiInflammatoryOffFoodAndSickMeansCallTodayAndHoldTheMedicine() {
+		this.wren.send("PATCH", "/api/dogs/" + this.dog, "{\"medications\":[\"nsaid\"]}");
+		List<String> answer = this.wren.say("she is off her food and was sick this morning");
+		assertThat(answer.get(0)).startsWith("Please call the clinic today: 01632 960 150.");
+		assertThat(answer.get(1)).isEqualTo("Give no more of the pain medicine until the clinic has spoken to you.");
+		assertThat(this.wren.get("/api/alerts?status=open")).contains(this.dog).contains("\"level\":\"same-day\"");
+	}
+
+	@Test
+	void beginningWithoutAClinicAsksTheNameAndTheHabit() {
+		ChatVisitor alder = new ChatVisitor(this.port, "newcomer");
+		assertThat(alder.say("hello").get(0)).contains("/start");
+		assertThat(alder.say("/start")).containsExactly("What is your dog called?");
+		assertThat(alder.say("Sorrel").get(0)).startsWith("How many minutes does Sorrel walk");
+		List<String> begun = alder.say("about 15 minutes");
+		assertThat(begun.get(1)).contains("2 walks of 15 minutes");
+		assertThat(alder.say("we did 15 minutes, all fine").get(0)).startsWith("Written down: 15 minutes today");
+	}
+
 }

@@ -6,7 +6,10 @@ import java.util.Locale;
 /** The people of the invented household; public for the page template only. */
 public enum RehearsalPerson {
 
-	WREN("Wren"), ALDER("Alder");
+	WREN("Wren"), ALDER("Alder"),
+
+	/** Somebody who has not joined yet. */
+	NEWCOMER("Newcomer");
 
 	private final String shownName;
 

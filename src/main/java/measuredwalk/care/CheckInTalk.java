@@ -84,12 +84,24 @@ class CheckInTalk {
 	}
 
 	private boolean takeInto(Turn turn, CheckIn open, Written written, Set<Slot> settled, Reply reply) {
-		linkEntry(open, written);
 		if (settled.isEmpty() && written.nothing()) {
 			return false;
 		}
+		if (written.newWalk() && anotherWalk(open, written)) {
+			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+		}
+		linkEntry(open, written);
 		goOn(turn, open, settled, reply);
 		return true;
+	}
+
+	/**
+	 * A walk that is not the one that the check-in is about deserves a word of its own.
+	 */
+	private static boolean anotherWalk(CheckIn open, Written written) {
+		boolean aboutWalk = open.conversation().equals(CheckIns.AFTER_WALK);
+		WalkEntry walk = written.lastWalk();
+		return !aboutWalk || (open.entryId() != null && walk != null && !walk.id().equals(open.entryId()));
 	}
 
 	private void linkEntry(CheckIn open, Written written) {

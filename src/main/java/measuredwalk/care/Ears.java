@@ -18,11 +18,17 @@ import org.springframework.stereotype.Component;
 @Component
 class Ears {
 
+	/** A longer answer than this tells of something else as well. */
+	private static final int LONGEST_ONSET_ANSWER = 6;
+
 	private final MessageReader reader = MessageReader.standard();
 
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
+		if (checkIn != null && question != checkIn.reads() && reading.overall() == null && reading.signs().isEmpty()) {
+			return read(turn, turn.text(), checkIn.reads());
+		}
 		if (asks(checkIn, Slot.STIFF_MINUTES) && reading.stiffMinutes() == null) {
 			Double minutes = read(turn, "stiff for " + turn.text(), Question.MORNING).stiffMinutes();
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
@@ -35,10 +41,10 @@ class Ears {
 	 * end of a sentence whose beginning the question gave.
 	 */
 	Optional<Onset> onset(Turn turn, CheckIn checkIn) {
-		if (!asks(checkIn, Slot.ONSET)) {
+		String answer = turn.text().strip();
+		if (!asks(checkIn, Slot.ONSET) || answer.split("\\s+").length > LONGEST_ONSET_ANSWER) {
 			return Optional.empty();
 		}
-		String answer = turn.text().strip();
 		String joint = (!answer.isEmpty() && Character.isDigit(answer.charAt(0))) ? "she slowed after " : "she slowed ";
 		Reading reading = read(turn, "30 minutes, " + joint + answer, Question.WALK);
 		return reading.signs()
@@ -46,6 +52,12 @@ class Ears {
 			.filter((sign) -> sign.onsetMinute() != null || sign.when() != null)
 			.map((Sign sign) -> new Onset(sign.onsetMinute(), sign.when()))
 			.findFirst();
+	}
+
+	/** Reads an answer about dragging with what it is about before it. */
+	Reading aboutDragging(Turn turn, boolean isNew) {
+		String about = isNew ? "new dragging of the back leg today. " : "the back leg is dragging. ";
+		return read(turn, about + turn.text(), Question.WALK);
 	}
 
 	Reading stranger(String text, java.time.LocalDateTime now) {

@@ -17,6 +17,7 @@ import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
+import measuredwalk.signs.SignKind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -69,12 +70,10 @@ class EntryWords {
 		if (!sign.present()) {
 			return this.replies.word("denied", sign.kind());
 		}
-		String place = Stream.of(word("limb", sign.limb()), word("side", sign.side()))
-			.filter(Objects::nonNull)
-			.collect(Collectors.joining(" "));
-		String severity = word("severity", sign.severity());
-		String seen = this.replies.word("seen", sign.kind());
-		StringBuilder words = new StringBuilder((severity != null) ? severity + " " + seen : seen);
+		String how = Objects.requireNonNullElse(word("severity", sign.severity()), "");
+		String seen = this.replies.word("seen", sign.kind()).replace("{how}", how).strip();
+		StringBuilder words = new StringBuilder(seen);
+		String place = place(sign);
 		if (!place.isEmpty()) {
 			words.append(", ").append(place);
 		}
@@ -85,6 +84,12 @@ class EntryWords {
 			words.append(' ').append(word("when", sign.when()));
 		}
 		return words.toString();
+	}
+
+	/** Dragging is of a back foot already: only the side is news. */
+	private String place(Sign sign) {
+		String limb = (sign.kind() == SignKind.HIND_LIMB_DRAGGING) ? null : word("limb", sign.limb());
+		return Stream.of(limb, word("side", sign.side())).filter(Objects::nonNull).collect(Collectors.joining(" "));
 	}
 
 	private static String onset(double minute) {

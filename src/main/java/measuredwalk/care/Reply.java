@@ -24,6 +24,8 @@ final class Reply {
 
 	private int number;
 
+	private boolean questionsHeld;
+
 	Reply(Outbox outbox, Replies replies, long chatId, String cause) {
 		this.outbox = outbox;
 		this.replies = replies;
@@ -43,7 +45,15 @@ final class Reply {
 		write(OutgoingMessage.of(text));
 	}
 
+	/** From now on the check-in's own questions wait: one question at a time. */
+	void holdQuestions() {
+		this.questionsHeld = true;
+	}
+
 	void ask(Prompt prompt) {
+		if (this.questionsHeld) {
+			return;
+		}
 		write(new OutgoingMessage(prompt.text(), prompt.choices()));
 	}
 

@@ -2,6 +2,7 @@ package measuredwalk.care;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.Phrase;
@@ -28,8 +29,9 @@ class SmallTalk {
 	}
 
 	void answer(Turn turn, Reading reading, Reply reply) {
-		if (reading.noWalk()) {
-			reply.say(Phrase.NO_WALK);
+		Optional<String> courtesy = this.replies.courtesy(turn.text());
+		if (courtesy.isPresent()) {
+			reply.say(courtesy.get());
 		}
 		else if (asksSomething(turn, reading)) {
 			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.dog().name())));

@@ -57,12 +57,14 @@ class Story implements IncomingHandler {
 
 	private final AskBacks askBacks;
 
+	private final FirstDragging dragging;
+
 	private final StaffReplies staffReplies;
 
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			StaffReplies staffReplies) {
+			FirstDragging dragging, StaffReplies staffReplies) {
 		this.staffReplies = staffReplies;
 		this.households = households;
 		this.checkIns = checkIns;
@@ -79,6 +81,7 @@ class Story implements IncomingHandler {
 		this.words = words;
 		this.suggestions = suggestions;
 		this.askBacks = askBacks;
+		this.dragging = dragging;
 	}
 
 	@Override
@@ -137,18 +140,46 @@ class Story implements IncomingHandler {
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (this.dragging.answered(turn, open, reply) || saysNoWalk(turn, reading, open, reply)) {
+			return;
+		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
 		Optional<JournalEntry> changed = correction.flatMap((each) -> this.corrections.apply(turn, each, open));
 		if (changed.isPresent()) {
 			reply.say(Phrase.CHANGED, Map.of("entry", this.words.entry(changed.get(), turn.today())));
 			goOnAfterChange(turn, open, reply);
 		}
-		else if (!this.talk.take(turn, reading, open, reply)) {
+		else {
+			facts(turn, reading, open, reply);
+		}
+	}
+
+	private void facts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		boolean firstDragging = this.dragging.isFirst(turn, reading);
+		if (firstDragging) {
+			reply.holdQuestions();
+		}
+		if (!this.talk.take(turn, reading, open, reply)) {
 			noFacts(turn, reading, open, reply);
+		}
+		else if (firstDragging) {
+			this.dragging.ask(turn, reply);
 		}
 		else {
 			this.askBacks.askIfUnsure(turn, reading, reply);
 		}
+	}
+
+	/** 'No walk today' answers a check-in about a walk that nothing was told of yet. */
+	private boolean saysNoWalk(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (!reading.noWalk() || !reading.walks().isEmpty() || !reading.signs().isEmpty()) {
+			return false;
+		}
+		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
+			this.checkIns.close(turn.chatId());
+		}
+		reply.say(Phrase.NO_WALK);
+		return true;
 	}
 
 	private static Optional<Correction> correction(Reading reading) {
@@ -167,10 +198,6 @@ class Story implements IncomingHandler {
 	private void noFacts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
 		if (open == null) {
 			this.smallTalk.answer(turn, reading, reply);
-		}
-		else if (reading.noWalk()) {
-			this.checkIns.close(turn.chatId());
-			reply.say(Phrase.NO_WALK);
 		}
 		else {
 			this.smallTalk.answerInside(turn, reading, open, reply);

@@ -1,8 +1,10 @@
 package measuredwalk.care;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
@@ -19,6 +21,10 @@ import org.springframework.stereotype.Component;
 class SuggestionWords {
 
 	private static final String REASONS = "reasons";
+
+	/** Reasons of how the figure was rounded off, not of how the dog is. */
+	private static final Set<Reason> OF_THE_RECKONING = EnumSet.of(Reason.LEAST_WALK, Reason.CLINIC_MINIMUM,
+			Reason.CLINIC_MAXIMUM, Reason.SMALL_CHANGE_NOT_MADE);
 
 	private final Suggestions suggestions;
 
@@ -64,9 +70,15 @@ class SuggestionWords {
 		return reason == Reason.ONLY_THE_PLAN_AFTER_SURGERY || reason == Reason.ONLY_THE_PLAN_WHILE_GROWING;
 	}
 
-	/** The most important reason. */
+	/** The most important reason that tells an owner something about the dog. */
 	private String reason(Suggestion suggestion, Dog dog) {
-		return suggestion.reasons().stream().findFirst().map((reason) -> sentence(reason, dog)).orElse("");
+		List<Reason> reasons = suggestion.reasons();
+		return reasons.stream()
+			.filter((reason) -> !OF_THE_RECKONING.contains(reason))
+			.findFirst()
+			.or(() -> reasons.stream().findFirst())
+			.map((reason) -> sentence(reason, dog))
+			.orElse("");
 	}
 
 	/** All reasons, each in a sentence, the most important first. */

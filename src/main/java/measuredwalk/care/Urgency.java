@@ -49,7 +49,7 @@ class Urgency {
 			reply.say(Phrase.HOLD_MEDICINE);
 		}
 		AlertLevel level = (reading.level() == Level.EMERGENCY) ? AlertLevel.EMERGENCY : AlertLevel.SAME_DAY;
-		this.alerts.raise(turn.dog().id(), level, what(reading), evidence(turn));
+		this.alerts.raise(turn.dog().id(), level, reason(reading), evidence(turn));
 	}
 
 	/** For somebody who belongs to no household yet: the number, and nothing stored. */
@@ -74,12 +74,18 @@ class Urgency {
 		return sign.present() && STOP_SIGNS.contains(sign.kind());
 	}
 
+	/** For the owner: what was read, in everyday words. */
 	private String what(Reading reading) {
-		if (!reading.levelReasons().isEmpty()) {
-			return String.join(", ", reading.levelReasons());
-		}
 		List<String> signs = reading.signs().stream().filter(Sign::present).map(this.words::sign).toList();
-		return signs.isEmpty() ? "something serious" : String.join(", ", signs);
+		if (!signs.isEmpty()) {
+			return String.join(", ", signs);
+		}
+		return reading.levelReasons().isEmpty() ? "something serious" : reading.levelReasons().get(0);
+	}
+
+	/** For the clinic: the rule that it meets, in words of the trade. */
+	private String reason(Reading reading) {
+		return reading.levelReasons().isEmpty() ? what(reading) : reading.levelReasons().get(0);
 	}
 
 }

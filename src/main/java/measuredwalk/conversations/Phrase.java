@@ -87,6 +87,8 @@ public enum Phrase implements Coded {
 	WHICH_WAS_IT,
 	/** Is the dragging new? */
 	DRAGGING_NEW,
+	/** Thanks for the answer about dragging. */
+	DRAGGING_NOTED,
 	/** No walk was written down. */
 	NO_WALK,
 	/** The end of a check-in. */

@@ -2,6 +2,7 @@ package measuredwalk.conversations;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -73,6 +74,16 @@ public final class Replies {
 		return Optional.ofNullable(this.words.getOrDefault(group, Map.of()).get(coded.code()))
 			.orElseThrow(() -> new ConversationFileProblem(
 					"replies.yaml has no word for '" + coded.code() + "' under words: " + group + "; add it."));
+	}
+
+	/**
+	 * The answer to a small word of courtesy.
+	 * @param text what was written
+	 * @return the answer, or empty when it is no such word
+	 */
+	public Optional<String> courtesy(String text) {
+		String bare = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L} ]", "").strip();
+		return Optional.ofNullable(this.words.getOrDefault("courtesies", Map.of()).get(bare));
 	}
 
 	static String fill(String text, Map<String, ?> places) {

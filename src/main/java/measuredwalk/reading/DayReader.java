@@ -3,10 +3,13 @@ package measuredwalk.reading;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.Date;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.concurrent.ConcurrentHashMap;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.words.Words;
@@ -30,6 +33,12 @@ final class DayReader {
 			"before", "after", "for", "next", "every", "by", "to", "was", "and");
 
 	private static final int DAYS_OF_WEEK = 7;
+
+	/**
+	 * What Natty read before, by phrase and day of the week: the few there are need not
+	 * be read again.
+	 */
+	private static final Map<String, Long> DAYS_AWAY = new ConcurrentHashMap<>();
 
 	private DayReader() {
 	}
@@ -55,22 +64,28 @@ final class DayReader {
 		return !dayBefore && at > 0 && !words.isBreakBefore(at) && OTHER_DAY.contains(words.form(at - 1));
 	}
 
-	private static @Nullable LocalDate parsed(String phrase, LocalDateTime now) {
+	private static LocalDate parsed(String phrase, LocalDateTime now) {
+		String key = phrase + now.getDayOfWeek();
+		return now.toLocalDate().plusDays(DAYS_AWAY.computeIfAbsent(key, (unknown) -> daysAway(phrase, now)));
+	}
+
+	private static long daysAway(String phrase, LocalDateTime now) {
 		Parser parser = new Parser(TimeZone.getTimeZone(ZoneOffset.UTC));
 		List<DateGroup> groups = parser.parse(phrase, Date.from(now.toInstant(ZoneOffset.UTC)));
 		if (groups.isEmpty() || groups.get(0).getDates().isEmpty()) {
-			return null;
+			return 0;
 		}
-		return groups.get(0).getDates().get(0).toInstant().atZone(ZoneOffset.UTC).toLocalDate();
+		LocalDate day = groups.get(0).getDates().get(0).toInstant().atZone(ZoneOffset.UTC).toLocalDate();
+		return ChronoUnit.DAYS.between(now.toLocalDate(), day);
 	}
 
 	/** A walk that was taken is no later than its message; a weekday is the last one. */
-	private static @Nullable LocalDate past(@Nullable LocalDate day, LocalDateTime now) {
+	private static @Nullable LocalDate past(LocalDate day, LocalDateTime now) {
 		LocalDate last = day;
-		while (last != null && last.isAfter(now.toLocalDate())) {
+		while (last.isAfter(now.toLocalDate())) {
 			last = last.minusDays(DAYS_OF_WEEK);
 		}
-		return (last == null || last.equals(now.toLocalDate())) ? null : last;
+		return last.equals(now.toLocalDate()) ? null : last;
 	}
 
 }

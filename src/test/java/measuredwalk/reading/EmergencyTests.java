@@ -1,8 +1,12 @@
 package measuredwalk.reading;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Set;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,6 +43,20 @@ class EmergencyTests {
 			"she didn't eat the chocolate", "gums nice and pink" })
 	void aDeniedPastFearedOrForeignEmergencyIsNone(String text) {
 		assertThat(read(text).level()).isLessThan(Level.SAME_DAY);
+	}
+
+	@Test
+	void everyEmergencyWordingEverMissedIsSeen() throws IOException {
+		for (String text : Files.readAllLines(Path.of("fixtures", "reading", "emergency-wordings.txt"))) {
+			assertThat(read(text).level()).as(text).isGreaterThanOrEqualTo(Level.SAME_DAY);
+		}
+	}
+
+	@Test
+	void noOrdinaryWordingRaisesAnAlarm() throws IOException {
+		for (String text : Files.readAllLines(Path.of("fixtures", "reading", "ordinary-wordings.txt"))) {
+			assertThat(read(text).level()).as(text).isLessThan(Level.SAME_DAY);
+		}
 	}
 
 	@ParameterizedTest

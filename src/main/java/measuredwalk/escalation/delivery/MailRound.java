@@ -71,7 +71,8 @@ class MailRound implements Sweep {
 			this.mails.sent(mail);
 		}
 		catch (MailException ex) {
-			log.warn("E-mail {} about alert {} was not taken; it is tried again.", mail.id(), mail.alertId(), ex);
+			log.warn("E-mail {} about alert {} was not taken and is tried again: {}", mail.id(), mail.alertId(),
+					ex.getMessage());
 			this.mails.failed(mail, ex.getClass().getSimpleName());
 		}
 	}

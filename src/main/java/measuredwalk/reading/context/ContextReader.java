@@ -34,7 +34,18 @@ public final class ContextReader {
 	 * @return its context
 	 */
 	public Context of(int from, int to) {
-		NegationScope.Polarity polarity = this.negation.of(from, to);
+		return of(from, to, false);
+	}
+
+	/**
+	 * The context of a phrase that may tell of an emergency.
+	 * @param from index of its first word
+	 * @param to index after its last word
+	 * @param urgent whether it does: then it is not taken back by its having gone again
+	 * @return its context
+	 */
+	public Context of(int from, int to, boolean urgent) {
+		NegationScope.Polarity polarity = this.negation.of(from, to, urgent);
 		boolean negated = polarity == NegationScope.Polarity.NEGATED;
 		boolean historical = this.cues.isHistorical(from);
 		boolean other = this.subject.isOther(from, to) || this.subject.isNamedAfter(to);
@@ -43,7 +54,7 @@ public final class ContextReader {
 		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
 				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
-				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(from, to), other);
+				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(to, urgent), other);
 	}
 
 	/**

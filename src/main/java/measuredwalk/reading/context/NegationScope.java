@@ -25,6 +25,9 @@ final class NegationScope {
 	/** Words between a phrase and a denial after it at most. */
 	private static final int REACH_AFTER = 6;
 
+	/** A list joined by 'or' may be long. */
+	private static final int REACH_LIST = 20;
+
 	/** 'none of those' reaches back over a whole list. */
 	private static final int REACH_ALL = 40;
 
@@ -41,7 +44,7 @@ final class NegationScope {
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
 
 	private static final Set<String> VERBS = Set.of("was", "is", "has", "had", "did", "does", "were", "seemed",
-			"looked", "came", "got", "started", "went", "keeps", "kept", "felt", "still");
+			"looked", "came", "got", "started", "went", "keeps", "kept", "felt", "still", "being", "keep", "threw");
 
 	private final Annotation annotation;
 
@@ -52,7 +55,7 @@ final class NegationScope {
 		this.words = annotation.words();
 	}
 
-	Polarity of(int from, int to) {
+	Polarity of(int from, int to, boolean urgent) {
 		Polarity before = before(from);
 		if (before == Polarity.NEGATED && isUntil(to)) {
 			return Polarity.ASSERTED;
@@ -63,7 +66,7 @@ final class NegationScope {
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
-		return isDeniedAfter(from, to) ? Polarity.NEGATED : Polarity.ASSERTED;
+		return isDeniedAfter(to, urgent) ? Polarity.NEGATED : Polarity.ASSERTED;
 	}
 
 	/** 'was not dragging it as much as last time': less, but there. */
@@ -93,6 +96,9 @@ final class NegationScope {
 		for (int at = from - 1; at >= 0 && reach > 0; at--, reach--) {
 			if (this.words.isSentenceBefore(at + 1) || (this.words.isBreakBefore(at + 1) && !listGoesOn(at + 1))) {
 				return Polarity.ASSERTED;
+			}
+			if (this.words.isBreakBefore(at + 1) && at + 1 < from) {
+				reach = REACH;
 			}
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.to() > from && DENIALS.contains(this.words.form(at))) {
@@ -171,7 +177,7 @@ final class NegationScope {
 		if (this.words.is(after, "or") || this.words.is(after, "nor")) {
 			return true;
 		}
-		for (int at = after; at < Math.min(this.words.size(), after + REACH); at++) {
+		for (int at = after; at < Math.min(this.words.size(), after + REACH_LIST); at++) {
 			if ((at > after && this.words.isSentenceBefore(at)) || this.annotation.isTermination(at)
 					|| PRONOUNS.contains(this.words.form(at)) || VERBS.contains(this.words.form(at))) {
 				return false;
@@ -185,16 +191,17 @@ final class NegationScope {
 
 	/**
 	 * Whether a denial comes after a phrase: 'limping: none', 'stiffness has gone'.
-	 * @param from index of its first word
 	 * @param to index after its last word
+	 * @param urgent an emergency that is 'gone' again stays one
 	 * @return true when one does
 	 */
-	boolean isDeniedAfter(int from, int to) {
+	boolean isDeniedAfter(int to, boolean urgent) {
 		int end = Math.min(this.words.size(), to + REACH_AFTER);
 		for (int at = to; at < end; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
-				if (cover.category() == Category.NEGATION && isAnswer(cover, to)) {
+				if (cover.category() == Category.NEGATION && isAnswer(cover, to)
+						&& !(urgent && cover.entry().has("eased"))) {
 					return true;
 				}
 				if (cover.category() == Category.SIGN) {

@@ -35,6 +35,12 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
 	}
 
+	boolean hasInside(SignKind kind) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
+					&& seen.mention().entry().has("inside"));
+	}
+
 	boolean hasHot(SignKind kind) {
 		return this.observations.stream()
 			.anyMatch(

@@ -36,7 +36,9 @@ public final class LevelRules {
 			// Cool first, then travel: Hall 2021 (Sci Rep 11:6828).
 			emergency("overheating", SignKind.HEAT_ILLNESS), emergency("cannot pass urine", SignKind.UNABLE_TO_URINATE),
 			emergency("swallowed a medicine or poison", SignKind.TOXIN_INGESTION),
-			urgent("a wobble as if drunk", SignKind.ATAXIA), urgent("bleeding that will not stop", SignKind.BLEEDING),
+			new LevelRule("a wobble as if drunk", Level.EMERGENCY,
+					(found) -> found.hasUrgent(SignKind.ATAXIA) || found.hasSevere(SignKind.ATAXIA)),
+			urgent("bleeding that will not stop", SignKind.BLEEDING),
 			urgent("screaming or crying that does not stop", SignKind.VOCALISING),
 			urgent("a leg that suddenly drags", SignKind.HIND_LIMB_DRAGGING),
 			new LevelRule("sudden dragging of a leg", Level.EMERGENCY,
@@ -69,7 +71,8 @@ public final class LevelRules {
 							SignKind.POLYDIPSIA, SignKind.VOMITING)),
 			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
 			new LevelRule("blood with sickness or loose stool", Level.SAME_DAY,
-					(found) -> found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA)),
+					(found) -> found.hasInside(SignKind.BLEEDING)
+							|| (found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA))),
 			// Expert opinion.
 			new LevelRule("not eaten for a day", Level.SAME_DAY,
 					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")),

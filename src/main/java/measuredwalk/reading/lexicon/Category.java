@@ -47,8 +47,6 @@ public enum Category {
 	LIMB(false),
 	/** When. */
 	MOMENT(false),
-	/** What role a number plays beside these words. */
-	ROLE(false),
 	/** What is changed of something told before. */
 	CORRECTION(false),
 	/** Yes, no, unsure. */

@@ -47,7 +47,7 @@ public final class SignReader {
 		}
 		List<Observation> observations = new ArrayList<>();
 		for (Mention mention : mentions) {
-			Context context = contexts.of(mention.from(), mention.to());
+			Context context = contexts.of(mention.from(), mention.to(), mention.entry().has("urgent"));
 			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical();
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
 					&& !context.other() && !context.hypothetical());

@@ -49,7 +49,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 				+ "DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1" })
 class AlertDeliveryTests {
 
-	private static final GreenMail SERVER = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+	private static final GreenMail SERVER = new GreenMail(
+			new ServerSetup(freePort(), "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
 
 	@Autowired
 	private Alerts alerts;
@@ -90,6 +91,16 @@ class AlertDeliveryTests {
 
 	private Chat staff;
 
+	/** Of its own choice, so that a server that was down comes back at the same one. */
+	private static int freePort() {
+		try (java.net.ServerSocket socket = new java.net.ServerSocket(0)) {
+			return socket.getLocalPort();
+		}
+		catch (java.io.IOException ex) {
+			throw new java.io.UncheckedIOException(ex);
+		}
+	}
+
 	@BeforeAll
 	static void startServer() {
 		SERVER.start();
@@ -108,6 +119,7 @@ class AlertDeliveryTests {
 
 	@BeforeEach
 	void enrol() throws com.icegreen.greenmail.store.FolderException {
+		this.alerts.list(AlertStatus.OPEN).forEach((alert) -> this.alerts.close(alert.id(), "test", ""));
 		SERVER.purgeEmailFromAllMailboxes();
 		this.staffChats.all().forEach((chat) -> this.staffChats.stop(chat.chatId()));
 		this.settings.set(ClinicSetting.ALERT_MAIL, "fern@clinic.example, nettle@clinic.example", "test");
