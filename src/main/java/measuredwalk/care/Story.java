@@ -10,6 +10,7 @@ import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
+import measuredwalk.escalation.StaffReplies;
 import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
@@ -60,10 +61,13 @@ class Story implements IncomingHandler {
 
 	private final WhatIf whatIf;
 
+	private final StaffReplies staffReplies;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf) {
+			FirstDragging dragging, WhatIf whatIf, StaffReplies staffReplies) {
+		this.staffReplies = staffReplies;
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -86,6 +90,13 @@ class Story implements IncomingHandler {
 	@Override
 	public void handle(IncomingMessage message) {
 		Reply reply = reply(message);
+		boolean joins = message.text().strip().startsWith("/start");
+		Optional<String> toStaff = joins ? Optional.empty()
+				: this.staffReplies.answer(message.chatId(), message.senderName(), message.text());
+		if (toStaff.isPresent()) {
+			toStaff.filter((text) -> !text.isEmpty()).ifPresent(reply::say);
+			return;
+		}
 		if (message.text().strip().startsWith("/")) {
 			this.commands.run(message, reply);
 			return;

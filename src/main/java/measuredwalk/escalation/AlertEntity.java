@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 									// SQL only.
 class AlertEntity {
 
+	private static final int LONGEST_REASON = 400;
+
 	@Id
 	private UUID id;
 
@@ -52,24 +54,36 @@ class AlertEntity {
 	protected AlertEntity() {
 	}
 
-	AlertEntity(UUID dogId, AlertLevel level, String reason, Evidence first) {
+	AlertEntity(UUID dogId, AlertLevel level, String reason, List<Evidence> evidence, Instant raisedAt) {
 		this.id = UUID.randomUUID();
 		this.dogId = dogId;
 		this.level = level;
-		this.raisedAt = first.at();
-		this.reason = reason;
-		this.evidence = List.of(first);
+		this.raisedAt = raisedAt;
+		this.reason = cut(reason);
+		this.evidence = List.copyOf(evidence);
 		this.status = AlertStatus.OPEN;
+	}
+
+	private static String cut(String reason) {
+		return (reason.length() <= LONGEST_REASON) ? reason : reason.substring(0, LONGEST_REASON);
+	}
+
+	boolean isOpen() {
+		return this.status == AlertStatus.OPEN;
 	}
 
 	AlertLevel level() {
 		return this.level;
 	}
 
-	void add(Evidence more) {
+	/** Adds what was told since; what the alert holds already is not repeated. */
+	void add(String otherReason, List<Evidence> more) {
 		List<Evidence> all = new ArrayList<>(this.evidence);
-		all.add(more);
+		more.stream().filter((each) -> !this.evidence.contains(each)).forEach(all::add);
 		this.evidence = all;
+		if (!this.reason.contains(otherReason)) {
+			this.reason = cut(this.reason + "; " + otherReason);
+		}
 	}
 
 	/** Seen by somebody; the first one to see it stays named. */

@@ -15,8 +15,6 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class Alerts {
 
-	private static final int LONGEST_REASON = 400;
-
 	private final AlertRows rows;
 
 	private final ApplicationEventPublisher events;
@@ -39,18 +37,40 @@ public class Alerts {
 	 * @return the alert that holds the words
 	 */
 	public Alert raise(UUID dogId, AlertLevel level, String reason, Evidence evidence) {
+		return raise(dogId, level, reason, List.of(evidence));
+	}
+
+	/**
+	 * Raises an alert that rests on words of several times.
+	 * @param dogId the dog
+	 * @param level how soon the clinic must look
+	 * @param reason why, in words of the trade
+	 * @param evidence the owner's words, oldest first
+	 * @return the alert that holds the words
+	 */
+	public Alert raise(UUID dogId, AlertLevel level, String reason, List<Evidence> evidence) {
 		Optional<AlertEntity> episode = this.rows.findByDogIdAndStatusOrderByRaisedAtDesc(dogId, AlertStatus.OPEN)
 			.stream()
 			.filter((open) -> open.level().compareTo(level) >= 0)
 			.findFirst();
 		if (episode.isPresent()) {
-			episode.get().add(evidence);
+			episode.get().add(reason, evidence);
 			return episode.get().view();
 		}
-		String shortReason = (reason.length() <= LONGEST_REASON) ? reason : reason.substring(0, LONGEST_REASON);
-		Alert alert = this.rows.save(new AlertEntity(dogId, level, shortReason, evidence)).view();
+		Alert alert = this.rows.saveAndFlush(new AlertEntity(dogId, level, reason, evidence, this.clock.instant()))
+			.view();
 		this.events.publishEvent(new AlertRaised(alert.id(), dogId));
 		return alert;
+	}
+
+	/**
+	 * Finds an alert.
+	 * @param id its number
+	 * @return the alert, or empty
+	 */
+	@Transactional(readOnly = true)
+	public Optional<Alert> one(UUID id) {
+		return this.rows.findById(id).map(AlertEntity::view);
 	}
 
 	/**
@@ -84,9 +104,18 @@ public class Alerts {
 	 */
 	public Optional<Alert> acknowledge(UUID id, String by, String note) {
 		return this.rows.findById(id).map((alert) -> {
+			boolean news = alert.isOpen();
 			alert.acknowledge(by, this.clock.instant(), note);
-			return alert.view();
+			return seen(alert, news);
 		});
+	}
+
+	private Alert seen(AlertEntity alert, boolean news) {
+		Alert view = alert.view();
+		if (news) {
+			this.events.publishEvent(new AlertSeen(view.id(), view.dogId()));
+		}
+		return view;
 	}
 
 	/**
@@ -98,8 +127,9 @@ public class Alerts {
 	 */
 	public Optional<Alert> close(UUID id, String by, String note) {
 		return this.rows.findById(id).map((alert) -> {
+			boolean news = alert.isOpen();
 			alert.close(by, this.clock.instant(), note);
-			return alert.view();
+			return seen(alert, news);
 		});
 	}
 

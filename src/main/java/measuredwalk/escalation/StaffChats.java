@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 
 import measuredwalk.household.SecretCode;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -61,6 +62,42 @@ public class StaffChats {
 			.update();
 		this.database.sql("update staff_chat set stopped_at = null where chat_id = ?").param(chatId).update();
 		return true;
+	}
+
+	/**
+	 * The chats that get alerts.
+	 * @return the chats, in the order in which they joined
+	 */
+	@Transactional(readOnly = true)
+	public List<StaffChat> all() {
+		return this.database.sql("""
+				select staff_chat.chat_id, chat.channel, staff_chat.joined_at from staff_chat
+				join chat on chat.id = staff_chat.chat_id
+				where staff_chat.stopped_at is null order by staff_chat.joined_at, staff_chat.chat_id""")
+			.query((row, number) -> new StaffChat(row.getLong("chat_id"), row.getString("channel"),
+					row.getObject("joined_at", OffsetDateTime.class).toInstant()))
+			.list();
+	}
+
+	/**
+	 * Whether a chat gets alerts.
+	 * @param chatId the chat
+	 * @return true when it joined and was not stopped
+	 */
+	@Transactional(readOnly = true)
+	public boolean isOne(long chatId) {
+		return this.database.sql("select exists (select 1 from staff_chat where chat_id = ? and stopped_at is null)")
+			.param(chatId)
+			.query(Boolean.class)
+			.single();
+	}
+
+	/**
+	 * Ends alerts to a chat; a new code lets it join again.
+	 * @param chatId the chat
+	 */
+	public void stop(long chatId) {
+		this.database.sql("update staff_chat set stopped_at = ? where chat_id = ?").params(now(), chatId).update();
 	}
 
 	private OffsetDateTime now() {

@@ -1,4 +1,5 @@
 /** What the clinic must hear of, how soon, and what became of it. */
-@org.springframework.modulith.ApplicationModule(allowedDependencies = { "household", "signs" })
+@org.springframework.modulith.ApplicationModule(
+		allowedDependencies = { "household", "signs", "journal", "messaging", "clock" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.escalation;

@@ -4,10 +4,13 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -87,6 +90,25 @@ public class Households {
 		});
 	}
 
+	/**
+	 * Changes a dog's plan or medicines from today on, unless it has changed since it was
+	 * looked at. Nobody else can change it in between.
+	 * @param dogId the dog
+	 * @param asSeen whether the dog is still as it was seen
+	 * @param change what changes
+	 * @param by who changes it
+	 * @return the dog as it is now, or empty when there is no such dog
+	 * @throws ChangedSince when it is not as it was seen
+	 * @throws Refused when a figure is out of range
+	 */
+	public Optional<Dog> changeAsSeen(UUID dogId, Predicate<Dog> asSeen, DogChange change, String by) {
+		Optional<Dog> present = this.dogs.findForChangeById(dogId).map(this::view);
+		if (present.isPresent() && !asSeen.test(present.get())) {
+			throw new ChangedSince();
+		}
+		return change(dogId, change, by);
+	}
+
 	private static Plan changed(Plan plan, DogChange change, LocalDate today) {
 		double minutes = Objects.requireNonNullElse(change.planMinutes(), plan.planMinutes());
 		int walks = Objects.requireNonNullElse(change.walksPerDay(), plan.walksPerDay());
@@ -114,7 +136,17 @@ public class Households {
 	 */
 	@Transactional(readOnly = true)
 	public List<Dog> dogs() {
-		return this.dogs.findAllByOrderByNameAscIdAsc().stream().map(this::view).toList();
+		Map<UUID, Plan> latest = new HashMap<>();
+		this.plans.findAllByOrderById().forEach((plan) -> latest.put(plan.dogId(), plan.view()));
+		Map<UUID, List<String>> given = new HashMap<>();
+		this.medications.findAllByOrderById()
+			.stream()
+			.filter(MedicationEntity::given)
+			.forEach((each) -> given.computeIfAbsent(each.dogId(), (id) -> new ArrayList<>()).add(each.kind()));
+		return this.dogs.findAllByOrderByNameAscIdAsc()
+			.stream()
+			.map((dog) -> dog.view(latest.get(dog.id()), given.getOrDefault(dog.id(), List.of())))
+			.toList();
 	}
 
 	/**

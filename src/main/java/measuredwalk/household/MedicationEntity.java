@@ -40,6 +40,10 @@ class MedicationEntity {
 		this.knownAtEnrolment = knownAtEnrolment;
 	}
 
+	UUID dogId() {
+		return this.dogId;
+	}
+
 	String kind() {
 		return this.kind;
 	}

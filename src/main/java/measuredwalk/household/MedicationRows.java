@@ -9,4 +9,6 @@ interface MedicationRows extends JpaRepository<MedicationEntity, Long> {
 
 	List<MedicationEntity> findByDogIdOrderById(UUID dogId);
 
+	List<MedicationEntity> findAllByOrderById();
+
 }

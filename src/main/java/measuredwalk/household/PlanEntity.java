@@ -50,6 +50,10 @@ class PlanEntity {
 		this.setAt = setAt;
 	}
 
+	UUID dogId() {
+		return this.dogId;
+	}
+
 	Plan view() {
 		return new Plan(this.fromDate, this.planMinutes, this.walksPerDay, this.minMinutes, this.maxMinutes);
 	}

@@ -12,4 +12,6 @@ interface PlanRows extends JpaRepository<PlanEntity, Long> {
 
 	Optional<PlanEntity> findFirstByDogIdOrderByIdDesc(UUID dogId);
 
+	List<PlanEntity> findAllByOrderById();
+
 }

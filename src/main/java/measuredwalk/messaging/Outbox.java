@@ -99,6 +99,19 @@ public class Outbox {
 			.map((offered) -> offered.get(index));
 	}
 
+	/**
+	 * Whether a message could not be sent so far, though it was tried.
+	 * @param keyBeginning how the unique keys of the messages begin
+	 * @return true when at least one was tried and not taken
+	 */
+	public boolean anyFailed(String keyBeginning) {
+		return this.database.sql(
+				"select exists (select 1 from outbox_message where unique_key like ? and state <> 'sent' and attempts > 0)")
+			.param(keyBeginning + "%")
+			.query(Boolean.class)
+			.single();
+	}
+
 	/** Rings when a message has been written. */
 	Bell bell() {
 		return this.bell;

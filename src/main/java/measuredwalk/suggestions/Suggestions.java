@@ -2,15 +2,18 @@ package measuredwalk.suggestions;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
+import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
 import measuredwalk.tolerance.Evidence;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceEvent;
 import measuredwalk.tolerance.ToleranceModel;
+import measuredwalk.tolerance.WalkPlan;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -62,6 +65,33 @@ public class Suggestions {
 	@Transactional(readOnly = true)
 	public Evidence evidence(Dog dog, int days) {
 		return this.model.evidence(history(dog), day(dog), days);
+	}
+
+	/**
+	 * The suggestion of each morning from a day until today, each by what was known
+	 * before that day's walks.
+	 * @param dog the dog
+	 * @param from the first day; days before the dog was taken on are left out
+	 * @return one suggestion a day, the first day first
+	 */
+	@Transactional(readOnly = true)
+	public List<Suggestion> days(Dog dog, LocalDate from) {
+		return new SuggestedDays(this.model).from(history(dog), from, day(dog));
+	}
+
+	/**
+	 * What today's suggestion would be under another plan. Nothing is stored.
+	 * @param dog the dog
+	 * @param plan the plan to try
+	 * @return the suggestion
+	 */
+	@Transactional(readOnly = true)
+	public Suggestion underPlan(Dog dog, Plan plan) {
+		LocalDate today = day(dog);
+		List<ToleranceEvent> history = new ArrayList<>(history(dog));
+		history.add(new ToleranceEvent.PlanChanged(today,
+				new WalkPlan(plan.planMinutes(), plan.walksPerDay(), plan.minMinutes(), plan.maxMinutes())));
+		return this.model.suggest(history, today);
 	}
 
 	private LocalDate day(Dog dog) {

@@ -1,8 +1,0 @@
-package measuredwalk.clinic;
-
-/** What a member of staff may do. */
-enum StaffRole {
-
-	VET, NURSE, ADMIN
-
-}

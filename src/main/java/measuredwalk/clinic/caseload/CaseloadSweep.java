@@ -1,0 +1,93 @@
+package measuredwalk.clinic.caseload;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import measuredwalk.escalation.Sweep;
+import measuredwalk.household.Dog;
+import measuredwalk.household.Households;
+import measuredwalk.journal.MorningLogged;
+import measuredwalk.journal.WalkLogged;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.event.TransactionalEventListener;
+
+/** Looks at a dog when something was told of it, and at all whose day has begun. */
+@Component
+@Order(40)
+class CaseloadSweep implements Sweep {
+
+	private static final Logger log = LoggerFactory.getLogger(CaseloadSweep.class);
+
+	private final Caseload caseload;
+
+	private final Households households;
+
+	private final Clock clock;
+
+	private volatile @Nullable Instant last;
+
+	CaseloadSweep(Caseload caseload, Households households, Clock clock) {
+		this.caseload = caseload;
+		this.households = households;
+		this.clock = clock;
+	}
+
+	@TransactionalEventListener(fallbackExecution = true)
+	void walk(WalkLogged logged) {
+		look(logged.dogId());
+	}
+
+	@TransactionalEventListener(fallbackExecution = true)
+	void morning(MorningLogged logged) {
+		look(logged.dogId());
+	}
+
+	/** What was told is safe already; a list that lags behind must not undo that. */
+	private void look(UUID dogId) {
+		try {
+			this.caseload.lookAt(dogId);
+		}
+		catch (RuntimeException ex) {
+			log.warn("The standing of dog {} could not be brought up to date; it will be when its day begins.", dogId,
+					ex);
+		}
+	}
+
+	/** Days begin on the hour, or at worst at a half or a quarter of it. */
+	@Override
+	public Optional<Instant> nextDue() {
+		Instant before = this.last;
+		return Optional.of((before == null) ? this.clock.instant()
+				: before.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS));
+	}
+
+	@Override
+	public synchronized void catchUp() {
+		Instant now = this.clock.instant();
+		if (nextDue().orElse(now).isAfter(now)) {
+			return;
+		}
+		Map<UUID, DogStanding> known = this.caseload.all()
+			.stream()
+			.collect(Collectors.toMap(DogStanding::dogId, (each) -> each));
+		this.households.dogs()
+			.stream()
+			.filter((dog) -> behind(dog, known.get(dog.id()), now))
+			.forEach((dog) -> look(dog.id()));
+		this.last = now;
+	}
+
+	private static boolean behind(Dog dog, @Nullable DogStanding standing, Instant now) {
+		return standing == null || standing.date().isBefore(now.atZone(dog.household().timeZone()).toLocalDate());
+	}
+
+}

@@ -1,0 +1,3 @@
+/** How each dog stands today, kept so that the first page is quick. */
+@org.jspecify.annotations.NullMarked
+package measuredwalk.clinic.caseload;

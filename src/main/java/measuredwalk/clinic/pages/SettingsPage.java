@@ -1,0 +1,52 @@
+package measuredwalk.clinic.pages;
+
+import java.security.Principal;
+import java.util.Arrays;
+
+import measuredwalk.clinic.access.AccessRecord;
+import measuredwalk.escalation.ClinicSetting;
+import measuredwalk.escalation.ClinicSettings;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/**
+ * What the clinic can set for itself, each with its default and where that comes from.
+ */
+@Controller
+class SettingsPage {
+
+	private final ClinicSettings settings;
+
+	private final AccessRecord record;
+
+	SettingsPage(ClinicSettings settings, AccessRecord record) {
+		this.settings = settings;
+		this.record = record;
+	}
+
+	@GetMapping("/clinic/settings")
+	String show(Model model) {
+		model.addAttribute("settings",
+				Arrays.stream(ClinicSetting.values()).map((each) -> SettingLine.of(each, this.settings)).toList());
+		return "clinic/settings";
+	}
+
+	@PostMapping("/clinic/settings")
+	String set(@RequestParam ClinicSetting setting, @RequestParam String text,
+			@RequestParam(defaultValue = "false") boolean back, Principal staff, RedirectAttributes next) {
+		try {
+			this.settings.set(setting, back ? null : text.strip(), staff.getName());
+			this.record.add(staff.getName(), "changed a setting", setting.shown());
+			next.addFlashAttribute("done", setting.shown() + (back ? " is back at its default." : " is saved."));
+		}
+		catch (IllegalArgumentException ex) {
+			next.addFlashAttribute("problem", ex.getMessage());
+		}
+		return "redirect:/clinic/settings";
+	}
+
+}

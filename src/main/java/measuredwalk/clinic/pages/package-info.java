@@ -1,0 +1,3 @@
+/** The clinic's pages. */
+@org.jspecify.annotations.NullMarked
+package measuredwalk.clinic.pages;

@@ -1,0 +1,96 @@
+package measuredwalk.escalation.course;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import measuredwalk.escalation.AlertLevel;
+import measuredwalk.escalation.Alerts;
+import measuredwalk.household.Dog;
+import measuredwalk.household.Households;
+import measuredwalk.journal.Journal;
+import measuredwalk.journal.MorningLogged;
+import measuredwalk.journal.WalkLogged;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Looks at a dog's course whenever something is told, in the same transaction: what was
+ * told and the review that follows from it are stored together or not at all.
+ */
+@Service
+public class CourseWatch {
+
+	/** As far back as any rule looks. */
+	private static final int DAYS = 42;
+
+	private static final Logger log = LoggerFactory.getLogger(CourseWatch.class);
+
+	private final Households households;
+
+	private final Journal journal;
+
+	private final Alerts alerts;
+
+	private final Episodes episodes;
+
+	private final Clock clock;
+
+	CourseWatch(Households households, Journal journal, Alerts alerts, Episodes episodes, Clock clock) {
+		this.households = households;
+		this.journal = journal;
+		this.alerts = alerts;
+		this.episodes = episodes;
+		this.clock = clock;
+	}
+
+	@EventListener
+	@Transactional
+	public void walk(WalkLogged logged) {
+		look(logged.dogId());
+	}
+
+	@EventListener
+	@Transactional
+	public void morning(MorningLogged logged) {
+		look(logged.dogId());
+	}
+
+	/**
+	 * Looks at a dog's course and raises what the rules find.
+	 * @param dogId the dog; nothing happens when there is no such dog
+	 */
+	@Transactional
+	public void look(UUID dogId) {
+		this.households.dog(dogId).ifPresent(this::look);
+	}
+
+	private void look(Dog dog) {
+		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
+		DogCourse course = DogCourse.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()),
+				today.minusDays(DAYS), today);
+		for (CourseRule rule : CourseRules.all()) {
+			found(rule, course, dog).filter((finding) -> this.episodes.news(dog.id(), rule, finding, today))
+				.ifPresent((finding) -> this.alerts.raise(dog.id(), AlertLevel.REVIEW, finding.reason(),
+						List.copyOf(finding.evidence())));
+		}
+	}
+
+	/** A rule that breaks must not lose the owner's words: they are kept without it. */
+	private static Optional<Finding> found(CourseRule rule, DogCourse course, Dog dog) {
+		try {
+			return rule.finds().apply(course);
+		}
+		catch (RuntimeException ex) {
+			log.error("The rule {} broke on the course of dog {}; all others were looked at.", rule.name(), dog.id(),
+					ex);
+			return Optional.empty();
+		}
+	}
+
+}
