@@ -4,7 +4,7 @@ import java.security.Principal;
 import java.util.List;
 import java.util.UUID;
 
-import measuredwalk.clinic.JoinLinks;
+import measuredwalk.telegram.JoinLinks;
 import measuredwalk.clinic.access.AccessRecord;
 import measuredwalk.clinic.access.Recorded;
 import measuredwalk.clinic.caseload.Caseload;

@@ -3,7 +3,7 @@ package measuredwalk.clinic.pages;
 import java.security.Principal;
 import java.util.UUID;
 
-import measuredwalk.clinic.JoinLinks;
+import measuredwalk.telegram.JoinLinks;
 import measuredwalk.clinic.access.AccessRecord;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;

@@ -266,7 +266,7 @@ class AlertDeliveryTests {
 		Alert alert = raise(AlertLevel.EMERGENCY);
 		String button = this.outbox.of(this.staff.id()).get(0).message().choices().get(0);
 		this.inbox.receive(this.staff, UUID.randomUUID().toString(), "Fern", button + " call the owner");
-		this.post.deliverNow();
+		this.post.deliverNow(this.staff.id());
 		Alert seen = this.alerts.one(alert.id()).orElseThrow();
 		assertThat(seen.status()).isEqualTo(AlertStatus.ACKNOWLEDGED);
 		assertThat(seen.acknowledgedBy()).isEqualTo("Fern (by chat)");
@@ -278,7 +278,7 @@ class AlertDeliveryTests {
 		Alert alert = raise(AlertLevel.EMERGENCY);
 		String button = this.outbox.of(this.staff.id()).get(0).message().choices().get(0);
 		this.inbox.receive(this.owner, UUID.randomUUID().toString(), "Wren", button);
-		this.post.deliverNow();
+		this.post.deliverNow(this.owner.id());
 		assertThat(this.alerts.one(alert.id()).orElseThrow().status()).isEqualTo(AlertStatus.OPEN);
 	}
 
