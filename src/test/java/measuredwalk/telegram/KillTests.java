@@ -31,7 +31,7 @@ class KillTests {
 	private static final int KILLS = Integer.getInteger("measuredwalk.kills", 3);
 
 	/** New people who write in each life of the process. */
-	private static final int PEOPLE = 8;
+	private static final int PEOPLE = 5;
 
 	/**
 	 * The most messages that are on their way at once, each of which may lose its answer.
