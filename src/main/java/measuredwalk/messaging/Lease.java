@@ -61,13 +61,19 @@ public final class Lease {
 		}
 	}
 
-	/** Lets another instance take over at once. */
+	/** Lets another instance take over at once; if that fails, it does so by itself. */
 	void giveUp() {
-		if (held()) {
-			this.held = false;
+		if (!held()) {
+			return;
+		}
+		this.held = false;
+		try {
 			this.database.sql("update lease set expires_at = current_timestamp where name = ? and holder = ?")
 				.params(this.name, this.holder)
 				.update();
+		}
+		catch (DataAccessException ex) {
+			log.warn("The lease '{}' could not be given up and ends by itself.", this.name);
 		}
 	}
 

@@ -12,7 +12,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.locks.LockSupport;
 
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -31,13 +30,13 @@ final class SendRound {
 	/** How often the database is asked while there is still something to send. */
 	private static final Duration LOOK_UP_AGAIN = Duration.ofMillis(40);
 
-	private static final Duration NOTE_AGAIN = Duration.ofMillis(500);
-
 	private static final Logger log = LoggerFactory.getLogger(SendRound.class);
 
 	private final OutboxQueue queue;
 
 	private final Dispatch dispatch;
+
+	private final Carrier carrier;
 
 	private final Bell bell;
 
@@ -45,7 +44,7 @@ final class SendRound {
 
 	private final Set<Long> onTheWay = new HashSet<>();
 
-	private final Queue<Sent> sent = new ConcurrentLinkedQueue<>();
+	private final Queue<Carrier.Carried> arrived = new ConcurrentLinkedQueue<>();
 
 	private final AtomicLong finished = new AtomicLong();
 
@@ -59,11 +58,10 @@ final class SendRound {
 
 	private long lookedUpNanos = System.nanoTime() - LOOK_UP_AGAIN.toNanos();
 
-	private volatile boolean stopping;
-
 	SendRound(OutboxQueue queue, Dispatch dispatch, Bell bell) {
 		this.queue = queue;
 		this.dispatch = dispatch;
+		this.carrier = new Carrier(dispatch);
 		this.bell = bell;
 	}
 
@@ -103,7 +101,7 @@ final class SendRound {
 	}
 
 	void stop() {
-		this.stopping = true;
+		this.carrier.hurry();
 		this.carriers.shutdown();
 		try {
 			if (!this.carriers.awaitTermination(10, TimeUnit.SECONDS)) {
@@ -120,7 +118,7 @@ final class SendRound {
 	 * that a message that was just sent cannot be looked up as still waiting.
 	 */
 	private void takeBack() {
-		for (Sent each = this.sent.poll(); each != null; each = this.sent.poll()) {
+		for (Carrier.Carried each = this.arrived.poll(); each != null; each = this.arrived.poll()) {
 			Chat chat = each.message().chat();
 			this.pauses.after(chat, each.outcome(), each.pause());
 			this.onTheWay.remove(chat.id());
@@ -150,47 +148,10 @@ final class SendRound {
 		this.onTheWay.add(chat.id());
 		this.dispatch.paceOf(chat).sending(chat.address());
 		this.carriers.execute(() -> {
-			Sent result = carried(message);
-			this.sent.add(result);
+			this.arrived.add(this.carrier.carry(message));
 			this.finished.incrementAndGet();
 			this.bell.ring();
 		});
-	}
-
-	private Sent carried(WaitingMessage message) {
-		try {
-			if (!this.dispatch.wanted(message)) {
-				return new Sent(message, Delivery.Outcome.REFUSED, Duration.ZERO);
-			}
-			Delivery delivery = this.dispatch.deliver(message);
-			return new Sent(message, delivery.outcome(), noted(message, delivery));
-		}
-		catch (RuntimeException ex) {
-			log.warn("Message {} could not be sent and waits.", message.id(), ex);
-			return new Sent(message, Delivery.Outcome.TRY_LATER, Duration.ofSeconds(1));
-		}
-	}
-
-	/**
-	 * What a channel has taken must be noted, or it would be sent again: a database that
-	 * is away is asked until it is back.
-	 */
-	private Duration noted(WaitingMessage message, Delivery delivery) {
-		while (true) {
-			try {
-				return this.dispatch.note(message, delivery);
-			}
-			catch (RuntimeException ex) {
-				if (this.stopping) {
-					throw ex;
-				}
-				log.warn("What became of message {} could not be noted; trying again.", message.id(), ex);
-				LockSupport.parkNanos(NOTE_AGAIN.toNanos());
-			}
-		}
-	}
-
-	private record Sent(WaitingMessage message, Delivery.Outcome outcome, Duration pause) {
 	}
 
 }

@@ -55,7 +55,7 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final Set<Long> blocked = ConcurrentHashMap.newKeySet();
 
-	private final AtomicInteger lostAnswers = new AtomicInteger();
+	private final AtomicInteger sendingNow = new AtomicInteger();
 
 	private final AtomicInteger messageIds = new AtomicInteger(1000);
 
@@ -138,8 +138,9 @@ final class BotApiStandIn implements AutoCloseable {
 		return this.calls.getOrDefault(method.toLowerCase(Locale.ROOT), 0);
 	}
 
-	int lostAnswers() {
-		return this.lostAnswers.get();
+	/** How many messages are being taken at this moment. */
+	int sendingNow() {
+		return this.sendingNow.get();
 	}
 
 	List<String> commands() {
@@ -154,9 +155,11 @@ final class BotApiStandIn implements AutoCloseable {
 		String[] path = exchange.getRequestURI().getPath().split("/");
 		String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
 		String method = path[path.length - 1].toLowerCase(Locale.ROOT);
-		this.calls.merge(method, 1, Integer::sum);
-		this.watcher.accept(method);
+		boolean sending = method.equals("sendmessage");
+		this.sendingNow.addAndGet(sending ? 1 : 0);
 		try (exchange) {
+			this.watcher.accept(method);
+			this.calls.merge(method, 1, Integer::sum);
 			if (this.tokenRevoked || !path[1].equals("bot" + TOKEN)) {
 				answer(exchange, 401, error(401, "Unauthorized"));
 				return;
@@ -166,6 +169,9 @@ final class BotApiStandIn implements AutoCloseable {
 		}
 		catch (InterruptedException ex) {
 			Thread.currentThread().interrupt();
+		}
+		finally {
+			this.sendingNow.addAndGet(sending ? -1 : 0);
 		}
 	}
 
@@ -195,8 +201,7 @@ final class BotApiStandIn implements AutoCloseable {
 				// Closing the exchange without an answer ends the connection.
 			}
 			case LOST_ANSWER -> {
-				result(exchange, method, body);
-				this.lostAnswers.incrementAndGet();
+				var unused = result(exchange, method, body);
 			}
 		}
 	}

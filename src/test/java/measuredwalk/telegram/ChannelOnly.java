@@ -1,7 +1,6 @@
 package measuredwalk.telegram;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
@@ -41,11 +40,11 @@ class ChannelOnly {
 	}
 
 	static ConfigurableApplicationContext start(BotApiStandIn api, List<String> settings) {
-		String[] usual = { "--server.port=0", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
-				"--measuredwalk.telegram.api-url=" + api.url(), "--measuredwalk.telegram.chat-pause=1ms",
-				"--measuredwalk.telegram.messages-per-second=500" };
-		String[] all = Stream.concat(List.of(usual).stream(), settings.stream()).toArray(String[]::new);
-		return new SpringApplicationBuilder(ChannelOnly.class).run(all);
+		return new SpringApplicationBuilder(ChannelOnly.class)
+			.properties("server.port=0", "measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
+					"measuredwalk.telegram.api-url=" + api.url(), "measuredwalk.telegram.chat-pause=1ms",
+					"measuredwalk.telegram.messages-per-second=500")
+			.run(settings.toArray(String[]::new));
 	}
 
 }

@@ -1,0 +1,122 @@
+package measuredwalk.telegram;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.awaitility.Awaitility;
+
+/** The application as a process of its own, on an embedded database in a file. */
+final class RunningApplication {
+
+	private static final String USER = "clinic";
+
+	private static final String PASSWORD = "a-password-for-tests";
+
+	private final ObjectMapper mapper = new ObjectMapper();
+
+	private final HttpClient http = HttpClient.newHttpClient();
+
+	private final Path folder;
+
+	private final BotApiStandIn api;
+
+	private final int port;
+
+	private Process process;
+
+	RunningApplication(Path folder, BotApiStandIn api) throws IOException {
+		this.folder = folder;
+		this.api = api;
+		try (ServerSocket free = new ServerSocket(0)) {
+			this.port = free.getLocalPort();
+		}
+	}
+
+	String databaseUrl() {
+		return "jdbc:h2:file:" + this.folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+				+ "DEFAULT_NULL_ORDERING=HIGH";
+	}
+
+	void start() throws IOException {
+		List<String> command = new ArrayList<>(List.of(
+				Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx320m", "-XX:+UseSerialGC",
+				"-XX:TieredStopAtLevel=1", "-cp", classPath(), "measuredwalk.MeasuredWalk"));
+		command.addAll(List.of("--server.port=" + this.port, "--spring.datasource.url=" + databaseUrl(),
+				"--measuredwalk.rehearsal=false", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
+				"--measuredwalk.telegram.api-url=" + this.api.url(), "--measuredwalk.telegram.chat-pause=1ms",
+				"--measuredwalk.telegram.messages-per-second=200", "--measuredwalk.clinic.phone=01632 960 151",
+				"--measuredwalk.staff.username=" + USER, "--measuredwalk.staff.password=" + PASSWORD));
+		this.process = new ProcessBuilder(command).directory(this.folder.toFile())
+			.redirectErrorStream(true)
+			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.folder.resolve("log").toFile()))
+			.start();
+	}
+
+	/** The classes as they are shipped, without any test's. */
+	private static String classPath() {
+		return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+			.filter((entry) -> !entry.contains("test-classes"))
+			.collect(Collectors.joining(File.pathSeparator));
+	}
+
+	void awaitReady() {
+		Awaitility.await()
+			.atMost(Duration.ofSeconds(90))
+			.ignoreExceptions()
+			.until(() -> get("/actuator/health") != null);
+	}
+
+	/** As {@code kill -9} does. */
+	void kill() {
+		this.process.destroyForcibly();
+	}
+
+	void awaitDeath() throws InterruptedException {
+		this.process.waitFor();
+	}
+
+	void stop() throws InterruptedException {
+		this.process.destroy();
+		this.process.waitFor();
+	}
+
+	JsonNode post(String path, String body) throws IOException, InterruptedException {
+		return send(request(path).header("Content-Type", "application/json")
+			.POST(HttpRequest.BodyPublishers.ofString(body))
+			.build());
+	}
+
+	JsonNode get(String path) throws IOException, InterruptedException {
+		return send(request(path).build());
+	}
+
+	private HttpRequest.Builder request(String path) {
+		String login = Base64.getEncoder().encodeToString((USER + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8));
+		return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + this.port + path))
+			.header("Authorization", "Basic " + login);
+	}
+
+	private JsonNode send(HttpRequest request) throws IOException, InterruptedException {
+		HttpResponse<String> response = this.http.send(request, HttpResponse.BodyHandlers.ofString());
+		if (response.statusCode() >= 300) {
+			throw new IOException("Answered " + response.statusCode() + ": " + response.body());
+		}
+		return this.mapper.readTree(response.body());
+	}
+
+}
