@@ -11,24 +11,28 @@ final class WalkDraft {
 
 	private final Amount minutes;
 
-	final int word;
+	private final Placed placed;
 
 	@Nullable LocalTime start;
 
-	WalkDraft(Amount minutes, int word) {
+	WalkDraft(Amount minutes, Placed placed) {
 		this.minutes = minutes;
-		this.word = word;
+		this.placed = placed;
+	}
+
+	Placed placed() {
+		return this.placed;
 	}
 
 	WalkDraft plus(Amount more) {
 		double both = this.minutes.value() + more.value();
-		WalkDraft sum = new WalkDraft(Amount.of(both), this.word);
+		WalkDraft sum = new WalkDraft(Amount.of(both), this.placed);
 		sum.start = this.start;
 		return sum;
 	}
 
 	WalkDraft or(Amount other) {
-		return new WalkDraft(Amount.between(this.minutes.value(), other.value()), this.word);
+		return new WalkDraft(Amount.between(this.minutes.value(), other.value()), this.placed);
 	}
 
 	WalkTold told(@Nullable Double distance, @Nullable LocalTime begun) {
