@@ -63,7 +63,7 @@ public final class AmountReader {
 			List<Observation> observations) {
 		AmountReader reader = new AmountReader(annotation, question, observations);
 		Words words = annotation.words();
-		ClockOrMinutes clock = new ClockOrMinutes(annotation, reader.cues, question, observations);
+		ClockOrMinutes clock = new ClockOrMinutes(annotation, reader.cues, question, observations, now);
 		List<Placed> placed = new ArrayList<>();
 		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
 			int from = words.firstFrom(quantity.span().firstToken());
@@ -77,6 +77,9 @@ public final class AmountReader {
 		Corrections corrections = new Corrections(placed, this.annotation.words(), this.cues);
 		for (Placed each : placed) {
 			take(each, corrections.isWrong(each) ? Role.WRONG : this.roles.of(each));
+		}
+		if (this.stiffMinutes == null && this.roles.isStiffMorning()) {
+			this.stiffMinutes = RisingTimes.minutesBetween(placed);
 		}
 		List<WalkTold> told = this.walks.walks(observations, this.onsets);
 		for (Placed each : placed) {
@@ -130,7 +133,8 @@ public final class AmountReader {
 			case OFFSET -> this.walks.addOffset(placed);
 			case ONSET -> this.onsets.add(new Onset(placed.from(), NumberRoles.minutes(placed.quantity()), null));
 			case FROM_END -> this.onsets.add(new Onset(placed.from(), null, NumberRoles.minutes(placed.quantity())));
-			case STIFFNESS -> this.stiffMinutes = NumberRoles.minutes(placed.quantity());
+			case STIFFNESS -> this.stiffMinutes = (this.stiffMinutes == null) ? NumberRoles.minutes(placed.quantity())
+					: this.stiffMinutes;
 			case WRONG -> this.wrongMinutes = NumberRoles.minutes(placed.quantity());
 			case NONE -> this.walks.addTime(placed);
 		}

@@ -1,19 +1,26 @@
 package measuredwalk.reading.amount;
 
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.Question;
+import measuredwalk.reading.Token;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.observation.Observation;
-import measuredwalk.reading.quantity.Amount;
 import measuredwalk.reading.quantity.BareNumber;
 import measuredwalk.reading.quantity.ClockTime;
+import measuredwalk.reading.quantity.Quantities;
 import measuredwalk.reading.quantity.Quantity;
 import measuredwalk.reading.words.Words;
+import org.jspecify.annotations.Nullable;
 
 /** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
 final class ClockOrMinutes {
+
+	/** Words that begin a part of the day behind a number. */
+	private static final Set<String> DAY_PART = Set.of("tonight", "this", "at", "in", "on", "last");
 
 	private final Annotation annotation;
 
@@ -25,32 +32,47 @@ final class ClockOrMinutes {
 
 	private final List<Observation> observations;
 
-	ClockOrMinutes(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
+	private final LocalDateTime now;
+
+	ClockOrMinutes(Annotation annotation, RoleCues cues, Question question, List<Observation> observations,
+			LocalDateTime now) {
 		this.annotation = annotation;
 		this.words = annotation.words();
 		this.cues = cues;
 		this.question = question;
 		this.observations = observations;
+		this.now = now;
 	}
 
 	Quantity meant(Quantity quantity, int from, int to) {
-		if (!(quantity instanceof ClockTime time) || this.question != Question.WALK
-				|| !(time.bare() || isBeforeDayPart(to))) {
+		if (!(quantity instanceof ClockTime time) || this.question != Question.WALK) {
 			return quantity;
 		}
-		int at = from;
-		while (at < to - 1 && !Character.isDigit(this.words.form(at).charAt(0))) {
-			at++;
+		int end = dayPartStart(from, to);
+		if (!time.bare() && end == to) {
+			return quantity;
 		}
-		String figures = this.words.form(at);
-		boolean whole = figures.length() <= 3 && figures.chars().allMatch(Character::isDigit);
 		boolean hour = this.cues.before("clock-hour", new Placed(quantity, from, to)) && !isBesideSign(from);
-		return (hour || !whole) ? quantity : new BareNumber(quantity.span(), Amount.of(Integer.parseInt(figures)), 1);
+		BareNumber number = hour ? null : number(from, end);
+		return (number == null) ? quantity : number;
 	}
 
-	/** '15 tonight', '25 this morning'. */
-	private boolean isBeforeDayPart(int to) {
-		return this.words.is(to - 1, "tonight") || this.words.is(to - 2, "this");
+	/** The index of 'tonight', 'this morning', 'at dinnertime' in a time, or its end. */
+	private int dayPartStart(int from, int to) {
+		for (int at = from + 1; at < to; at++) {
+			if (DAY_PART.contains(this.words.form(at))) {
+				return at;
+			}
+		}
+		return to;
+	}
+
+	/** The plain number that these words are, or null when they are more than that. */
+	private @Nullable BareNumber number(int from, int to) {
+		List<Token> tokens = this.words.tokens().subList(this.words.token(from), this.words.token(to - 1) + 1);
+		List<Quantity> told = Quantities.in(tokens, this.now);
+		return (told.size() == 1 && told.get(0) instanceof BareNumber number
+				&& BareAnswers.mayBeMinutes(number.amount().value())) ? number : null;
 	}
 
 	/** In the clause of a sign, or in the next one when that tells of nothing else. */

@@ -3,6 +3,7 @@ package measuredwalk.reading.amount;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.words.Words;
 
 /** The clause and the sentence that a quantity stands in. */
@@ -19,6 +20,10 @@ final class Neighbours {
 
 	int clause(Placed placed) {
 		return this.annotation.clauses().of(word(placed));
+	}
+
+	int clause(Observation seen) {
+		return this.annotation.clauses().of(seen.mention().from());
 	}
 
 	int sentence(Placed placed) {

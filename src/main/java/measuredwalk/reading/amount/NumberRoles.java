@@ -100,7 +100,10 @@ final class NumberRoles {
 		if (this.question != Question.WALK && !total && !isWalkTold(placed)) {
 			return Role.NONE;
 		}
-		if (this.cues.before("minus", placed)) {
+		if (this.cues.after("share", placed)) {
+			return Role.NONE;
+		}
+		if (this.cues.over("minus", placed)) {
 			return Role.MINUS;
 		}
 		return total ? Role.TOTAL : this.cues.before("result", placed) ? Role.RESULT : Role.WALK;
@@ -108,12 +111,26 @@ final class NumberRoles {
 
 	/** Out of the blue a length of time is a walk's only when a walk is told of. */
 	private boolean isWalkTold(Placed placed) {
+		if (this.question == Question.ANY && this.near.isAsked(placed)) {
+			return false;
+		}
 		if (isWalkNear(placed)) {
 			return true;
 		}
-		return this.question == Question.ANY && this.observations.stream().noneMatch(Observation::urgent)
-				&& !this.near.isAsked(placed) && !(placed.quantity() instanceof BareNumber)
+		return this.question == Question.ANY && !isOfSign(placed) && this.observations.stream().noneMatch(Observation::urgent)
+				&& !(placed.quantity() instanceof BareNumber)
 				&& minutes(placed.quantity()) >= FEWEST_UNASKED;
+	}
+
+	/** 'licked his paw for 20 minutes'. */
+	private boolean isOfSign(Placed placed) {
+		return this.words.is(placed.from() - 1, "for")
+				&& this.observations.stream().anyMatch((seen) -> this.near.clause(placed) == this.near.clause(seen));
+	}
+
+	/** Whether stiffness is told of in answer to how the dog is in the morning. */
+	boolean isStiffMorning() {
+		return this.stiffness.isStiffMorning();
 	}
 
 	private boolean isWalkNear(Placed placed) {

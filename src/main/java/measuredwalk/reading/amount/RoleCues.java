@@ -37,7 +37,7 @@ final class RoleCues {
 	/** Whether a cue for the part stands before the number, within its reach. */
 	boolean before(String part, Placed placed) {
 		return of(part).stream()
-			.anyMatch((cue) -> cue.entry().has("before") && cue.to() <= placed.from()
+			.anyMatch((cue) -> cue.entry().has("before") && cue.from() < placed.from() && cue.to() < placed.to()
 					&& placed.from() - cue.to() <= reach(cue) && isUnbroken(cue.to(), placed.from()));
 	}
 
@@ -46,6 +46,11 @@ final class RoleCues {
 		return of(part).stream()
 			.anyMatch((cue) -> cue.entry().has("after") && cue.from() >= placed.to()
 					&& cue.from() - placed.to() <= reach(cue) && isUnbroken(placed.to(), cue.from()));
+	}
+
+	/** Whether a cue for the part begins before the number and takes it in. */
+	boolean over(String part, Placed placed) {
+		return of(part).stream().anyMatch((cue) -> cue.from() < placed.from() && cue.to() >= placed.to());
 	}
 
 	/** Whether a cue for the part lies between two words. */

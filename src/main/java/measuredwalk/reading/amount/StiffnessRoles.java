@@ -30,6 +30,10 @@ final class StiffnessRoles {
 			.anyMatch((seen) -> seen.sign().present() && STIFF.contains(seen.sign().kind()));
 	}
 
+	boolean isStiffMorning() {
+		return this.stiffMorning;
+	}
+
 	boolean has(Placed placed) {
 		return this.stiffMorning && (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
 				|| this.cues.before("first", placed) || this.words.is(placed.from() - 1, "in"));

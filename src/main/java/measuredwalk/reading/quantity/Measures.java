@@ -12,6 +12,12 @@ final class Measures {
 	 * The number at that place with the unit behind it, if any, or null without number.
 	 */
 	static @Nullable Measured at(Terms terms, int at) {
+		Measured single = singleAt(terms, at);
+		return single == null || !single.hasUnit() ? single : Compounds.extended(terms, single);
+	}
+
+	/** The same without smaller units behind it: 'an hour' of 'an hour and 5 minutes'. */
+	static @Nullable Measured singleAt(Terms terms, int at) {
 		NumberPhrase number = terms.is(at, "the") ? theHour(terms, at) : numberAt(terms, at);
 		number = number == null ? untoldOne(terms, at) : number;
 		if (number == null) {
@@ -54,7 +60,8 @@ final class Measures {
 		Unit unit = terms.unit(at);
 		boolean whole = unit != null && (terms.is(at, "hour") || terms.is(at, "hr") || terms.is(at, "mile"));
 		boolean more = whole && terms.cue(at + 1, Cue.AND)
-				&& (MixedNumbers.partAfterAnd(terms, at + 1) != null || MixedNumbers.bitEnd(terms, at + 1) > at + 1);
+				&& (MixedNumbers.partAfterAnd(terms, at + 1) != null || MixedNumbers.bitEnd(terms, at + 1) > at + 1
+						|| terms.numeral(at + 2).isCardinal());
 		return more ? new NumberPhrase(1, at, NumberPhrase.Style.WORDS, false) : null;
 	}
 
@@ -76,15 +83,14 @@ final class Measures {
 			return bare;
 		}
 		double value = number.value() * unit.unit().size();
-		Measured measured = new Measured(value, number, unit.unit(), unit.end(), bare.bound());
-		return Compounds.extended(terms, measured);
+		return new Measured(value, number, unit.unit(), unit.end(), bare.bound());
 	}
 
 	private static @Nullable UnitPhrase unitAfter(Terms terms, NumberPhrase number, int end) {
 		int at = end;
 		if (number.style() == NumberPhrase.Style.FRACTION || number.approximate() || !number.isWhole()) {
 			at = terms.is(at, "of") ? at + 1 : at;
-			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
+			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") || terms.is(at, "n") ? at + 1 : at;
 		}
 		UnitPhrase unit = Units.at(terms, at);
 		if (unit != null) {

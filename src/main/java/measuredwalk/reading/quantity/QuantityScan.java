@@ -30,7 +30,7 @@ final class QuantityScan {
 		int at = 0;
 		while (at < this.terms.size()) {
 			boolean rate = isRate(at, matches);
-			Match match = mayStart(at) && !rate ? at(at) : null;
+			Match match = mayStart(at) && !rate ? at(at, matches) : null;
 			if (match == null) {
 				at++;
 			}
@@ -56,7 +56,7 @@ final class QuantityScan {
 		return this.terms.term(at).isKnown() || Starters.has(this.terms.word(at));
 	}
 
-	private @Nullable Match at(int at) {
+	private @Nullable Match at(int at, List<Match> before) {
 		Match date = Dates.at(this.terms, at);
 		if (date != null) {
 			return date;
@@ -65,8 +65,22 @@ final class QuantityScan {
 		if (range != null) {
 			return range;
 		}
+		Match carried = carriedAt(at, before);
+		if (carried != null) {
+			return carried;
+		}
 		Match time = this.clock.clearAt(at);
 		return time == null ? amountAt(at) : time;
+	}
+
+	/** The 'half past' behind a time that told the hour. */
+	private @Nullable Match carriedAt(int at, List<Match> before) {
+		if (before.isEmpty() || !(before.get(before.size() - 1).quantity() instanceof ClockTime last)) {
+			return null;
+		}
+		ClockPhrase phrase = HourCarry.at(this.terms, at, last.said().getHour(), last.said().getMinute(),
+				last.halfOfDayKnown());
+		return phrase == null ? null : Match.of(this.clock.time(phrase, at, at));
 	}
 
 	private @Nullable Match amountAt(int at) {
