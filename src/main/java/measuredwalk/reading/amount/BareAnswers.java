@@ -43,7 +43,7 @@ final class BareAnswers {
 		return this.words.is(placed.to(), "not") || !this.annotation.mentions(Category.CORRECTION).isEmpty();
 	}
 
-	private boolean counts(Placed placed) {
+	boolean counts(Placed placed) {
 		if (this.words.isBreakBefore(placed.to())) {
 			return false;
 		}

@@ -65,7 +65,7 @@ final class NotWalked {
 				|| (this.words.is(placed.from() - 1, "in") && this.question == Question.ANY && this.signs)
 				|| (this.words.is(placed.to(), "since") && !this.words.isBreakBefore(placed.to()))
 				|| (this.question == Question.ANY && this.words.is(placed.to(), "after"))
-				|| (this.question != Question.MORNING && this.words.is(placed.to(), "later"));
+				|| (this.question != Question.MORNING && this.words.is(placed.to(), "later") && this.signs);
 	}
 
 	private boolean isAsked(Placed placed) {

@@ -52,7 +52,7 @@ final class NumberRoles {
 		this.observations = observations;
 		this.notWalked = new NotWalked(annotation, cues, question, !observations.isEmpty());
 		this.onsets = new OnsetRoles(annotation, cues, observations);
-		this.stiffness = new StiffnessRoles(cues, question, observations, this.words);
+		this.stiffness = new StiffnessRoles(annotation, cues, question, observations);
 		this.bareAnswers = new BareAnswers(annotation, cues);
 	}
 
@@ -74,7 +74,7 @@ final class NumberRoles {
 			return false;
 		}
 		return switch (this.question) {
-			case MORNING -> this.stiffness.has(placed);
+			case MORNING -> this.stiffness.has(placed) && !this.bareAnswers.counts(placed);
 			case ANY -> (isWalkNear(placed) || this.bareAnswers.isCorrected(placed))
 					&& this.bareAnswers.isAnswer(placed);
 			case WALK -> this.onsets.isTold(placed) || this.bareAnswers.isAnswer(placed);
@@ -91,7 +91,7 @@ final class NumberRoles {
 		if (this.stiffness.has(placed)) {
 			return Role.STIFFNESS;
 		}
-		Role onset = this.onsets.of(placed);
+		Role onset = this.cues.has("total", placed) ? null : this.onsets.of(placed);
 		return (onset == null) ? walked(placed) : onset;
 	}
 
@@ -114,7 +114,7 @@ final class NumberRoles {
 		if (this.question == Question.ANY && this.near.isAsked(placed)) {
 			return false;
 		}
-		if (isWalkNear(placed)) {
+		if (isWalkNear(placed) || this.bareAnswers.isCorrected(placed)) {
 			return true;
 		}
 		return this.question == Question.ANY && !isOfSign(placed) && this.observations.stream().noneMatch(Observation::urgent)

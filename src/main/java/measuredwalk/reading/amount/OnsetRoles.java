@@ -48,6 +48,12 @@ final class OnsetRoles {
 		if (isStrong(placed) && hasSignAround(placed)) {
 			return Role.ONSET;
 		}
+		if (this.cues.before("loosened", placed)) {
+			return null;
+		}
+		if (this.cues.before("whole", placed)) {
+			return null;
+		}
 		boolean weak = this.cues.before("onset", placed) && hasSignNear(placed, true);
 		return (weak || (isListed(placed) && hasSignNear(placed, false))) ? Role.ONSET : null;
 	}
@@ -57,8 +63,7 @@ final class OnsetRoles {
 	}
 
 	private boolean isStrong(Placed placed) {
-		boolean upThe = this.words.is(placed.to(), "up") && this.words.is(placed.to() + 1, "the");
-		return this.cues.has("strong-onset", placed) || upThe;
+		return this.cues.has("strong-onset", placed) && !this.cues.before("whole", placed);
 	}
 
 	/** 'fine for the first 10 then slowed': nothing in its clause, a sign behind it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
@@ -12,6 +13,9 @@ import measuredwalk.reading.words.Words;
 
 /** The cues of a message that give its numbers their parts, by the part they give. */
 final class RoleCues {
+
+	/** Words that begin something new: 'walked 20 then rested'. */
+	private static final Set<String> JOINING = Set.of("then", "and", "but", "so");
 
 	private final Words words;
 
@@ -66,7 +70,8 @@ final class RoleCues {
 	/** No mark ends a clause at either of the words or between them. */
 	private boolean isUnbroken(int from, int to) {
 		for (int at = from; at <= to; at++) {
-			if (this.words.isBreakBefore(at)) {
+			boolean joined = at >= from && at < to && JOINING.contains(this.words.form(at));
+			if (joined || this.words.isBreakBefore(at)) {
 				return false;
 			}
 		}

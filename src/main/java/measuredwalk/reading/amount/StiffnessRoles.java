@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 
 import measuredwalk.reading.Question;
+import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.quantity.Duration;
 import measuredwalk.reading.words.Words;
@@ -21,11 +22,17 @@ final class StiffnessRoles {
 
 	private final Words words;
 
+	private final Neighbours near;
+
+	private final List<Observation> observations;
+
 	private final boolean stiffMorning;
 
-	StiffnessRoles(RoleCues cues, Question question, List<Observation> observations, Words words) {
+	StiffnessRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
 		this.cues = cues;
-		this.words = words;
+		this.words = annotation.words();
+		this.near = new Neighbours(annotation);
+		this.observations = observations;
 		this.stiffMorning = question == Question.MORNING && observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && STIFF.contains(seen.sign().kind()));
 	}
@@ -34,9 +41,17 @@ final class StiffnessRoles {
 		return this.stiffMorning;
 	}
 
+	/** 'stiff about 10': a bare number that ends its clause. */
+	private boolean isAlone(Placed placed) {
+		boolean ofSign = this.observations.stream()
+			.anyMatch((seen) -> this.near.clause(seen) == this.near.clause(placed));
+		return ofSign && this.words.isBreakBefore(placed.to()) && !this.words.isBreakBefore(placed.from())
+				&& !this.cues.before("numbered", placed);
+	}
+
 	boolean has(Placed placed) {
 		return this.stiffMorning && (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
-				|| this.cues.before("first", placed) || this.words.is(placed.from() - 1, "in"));
+				|| this.cues.before("loosened", placed) || this.cues.before("first", placed) || isAlone(placed) || this.words.is(placed.from() - 1, "in"));
 	}
 
 }

@@ -90,9 +90,10 @@ final class Measures {
 		int at = end;
 		if (number.style() == NumberPhrase.Style.FRACTION || number.approximate() || !number.isWhole()) {
 			at = terms.is(at, "of") ? at + 1 : at;
-			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") || terms.is(at, "n") ? at + 1 : at;
+			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
 		}
-		UnitPhrase unit = Units.at(terms, at);
+		boolean slurred = terms.is(number.end() - 1, "half") && terms.is(at, "and") && terms.is(at + 1, "hour");
+		UnitPhrase unit = Units.at(terms, slurred ? at + 1 : at);
 		if (unit != null) {
 			return unit;
 		}
