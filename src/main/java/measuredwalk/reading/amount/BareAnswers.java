@@ -14,7 +14,7 @@ final class BareAnswers {
 	private static final double MOST_MINUTES = 180;
 
 	/** A bare number below this counts something else. */
-	private static final double FEWEST_MINUTES = 3;
+	static final double FEWEST_MINUTES = 3;
 
 	/** Shorter words in s are seldom plural nouns: 'was', 'his', 'this'. */
 	private static final int SHORTEST_PLURAL = 5;

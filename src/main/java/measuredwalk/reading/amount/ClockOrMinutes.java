@@ -52,7 +52,9 @@ final class ClockOrMinutes {
 		if (!time.bare() && end == to) {
 			return quantity;
 		}
-		boolean hour = this.cues.before("clock-hour", new Placed(quantity, from, to)) && !isBesideSign(from);
+		Placed placed = new Placed(quantity, from, to);
+		boolean hour = this.cues.before("sure-hour", placed)
+				|| (this.cues.before("clock-hour", placed) && !isBesideSign(from));
 		BareNumber number = hour ? null : number(from, end);
 		return (number == null) ? quantity : number;
 	}

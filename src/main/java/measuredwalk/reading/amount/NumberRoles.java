@@ -75,13 +75,16 @@ final class NumberRoles {
 		}
 		return switch (this.question) {
 			case MORNING -> this.stiffness.has(placed) && !this.bareAnswers.counts(placed);
-			case ANY -> (isWalkNear(placed) || this.bareAnswers.isCorrected(placed))
+			case ANY -> this.onsets.isTold(placed) || (isWalkNear(placed) || this.bareAnswers.isCorrected(placed))
 					&& this.bareAnswers.isAnswer(placed);
 			case WALK -> this.onsets.isTold(placed) || this.bareAnswers.isAnswer(placed);
 		};
 	}
 
 	private Role timed(Placed placed) {
+		if (this.cues.over("minus", placed)) {
+			return Role.MINUS;
+		}
 		if (this.cues.has("more", placed) || this.cues.after("less", placed)) {
 			return Role.OFFSET;
 		}
@@ -103,15 +106,15 @@ final class NumberRoles {
 		if (this.cues.after("share", placed)) {
 			return Role.NONE;
 		}
-		if (this.cues.over("minus", placed)) {
-			return Role.MINUS;
-		}
 		return total ? Role.TOTAL : this.cues.before("result", placed) ? Role.RESULT : Role.WALK;
 	}
 
 	/** Out of the blue a length of time is a walk's only when a walk is told of. */
 	private boolean isWalkTold(Placed placed) {
 		if (this.question == Question.ANY && this.near.isAsked(placed)) {
+			return false;
+		}
+		if (minutes(placed.quantity()) < BareAnswers.FEWEST_MINUTES) {
 			return false;
 		}
 		if (isWalkNear(placed) || this.bareAnswers.isCorrected(placed)) {

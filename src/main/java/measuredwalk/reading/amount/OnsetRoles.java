@@ -55,7 +55,8 @@ final class OnsetRoles {
 			return null;
 		}
 		boolean weak = this.cues.before("onset", placed) && hasSignNear(placed, true);
-		return (weak || (isListed(placed) && hasSignNear(placed, false))) ? Role.ONSET : null;
+		boolean up = this.cues.after("up-onset", placed) && isSignBehind(placed);
+		return (weak || up || (isListed(placed) && hasSignNear(placed, false))) ? Role.ONSET : null;
 	}
 
 	private boolean isFromEnd(Placed placed) {
@@ -63,7 +64,8 @@ final class OnsetRoles {
 	}
 
 	private boolean isStrong(Placed placed) {
-		return this.cues.has("strong-onset", placed) && !this.cues.before("whole", placed);
+		return (this.cues.has("strong-onset", placed) || this.cues.over("not-yet", placed))
+				&& !this.cues.before("whole", placed);
 	}
 
 	/** 'fine for the first 10 then slowed': nothing in its clause, a sign behind it. */
@@ -87,6 +89,13 @@ final class OnsetRoles {
 			}
 		}
 		return false;
+	}
+
+	/** 'ten minutes up the lane he sat': in its own clause, behind it. */
+	private boolean isSignBehind(Placed placed) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && seen.mention().from() >= placed.to()
+					&& this.near.clause(seen) == this.near.clause(placed));
 	}
 
 	private boolean hasSignAround(Placed placed) {

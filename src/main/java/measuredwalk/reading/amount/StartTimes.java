@@ -46,7 +46,8 @@ final class StartTimes {
 
 	private boolean isStart(ClockTime time, Placed placed) {
 		boolean went = this.cues.before("went", placed) || (!time.bare() && isInWalkClause(placed));
-		boolean byBare = time.bare() && !this.words.is(placed.from() - 2, "left");
+		boolean byBare = time.bare() && !this.words.is(placed.from() - 2, "left")
+				&& !(this.words.is(placed.from() - 1, "at") && isInWalkClause(placed));
 		return went && !byBare;
 	}
 

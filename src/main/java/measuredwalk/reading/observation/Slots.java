@@ -214,7 +214,9 @@ final class Slots {
 		int clause = this.annotation.clauses().of(mention.from());
 		boolean numbered = false;
 		for (int at = 0; at < this.words.size(); at++) {
-			numbered |= this.annotation.clauses().of(at) == clause && Character.isDigit(this.words.form(at).charAt(0));
+			boolean outside = at < mention.from() || at >= mention.to();
+			numbered |= outside && this.annotation.clauses().of(at) == clause
+					&& (Character.isDigit(this.words.form(at).charAt(0)) || this.words.is(at, "minutes"));
 		}
 		boolean apart = clause != this.annotation.clauses().of(sign.from());
 		return (apart && numbered)
