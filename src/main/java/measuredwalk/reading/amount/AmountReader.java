@@ -10,6 +10,7 @@ import measuredwalk.reading.Question;
 import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.quantity.ClockTime;
 import measuredwalk.reading.quantity.Quantities;
@@ -79,7 +80,7 @@ public final class AmountReader {
 			take(each, corrections.isWrong(each) ? Role.WRONG : this.roles.of(each));
 		}
 		if (this.stiffMinutes == null && this.roles.isStiffMorning()) {
-			this.stiffMinutes = RisingTimes.minutesBetween(placed);
+			this.stiffMinutes = RisingTimes.minutesBetween(placed, this.cues);
 		}
 		List<WalkTold> told = this.walks.walks(observations, this.onsets);
 		for (Placed each : placed) {
@@ -87,9 +88,21 @@ public final class AmountReader {
 				addClockOnset(each, time, told);
 			}
 		}
+		addParts(told);
 		boolean noWalk = told.isEmpty() && this.question == Question.WALK
 				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
 		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes, nightWords(placed));
+	}
+
+	/** 'two thirds of the way round' of a walk whose length is known. */
+	private void addParts(List<WalkTold> told) {
+		Double length = (told.size() == 1) ? told.get(0).minutes() : null;
+		for (Mention moment : this.annotation.mentions(Category.MOMENT)) {
+			String part = moment.entry().flag("fraction");
+			if (length != null && part != null) {
+				this.onsets.add(new Onset(moment.from(), length * Double.parseDouble(part), null));
+			}
+		}
 	}
 
 	private List<Integer> nightWords(List<Placed> placed) {

@@ -47,9 +47,7 @@ final class BareAnswers {
 		if (this.words.isBreakBefore(placed.to())) {
 			return false;
 		}
-		boolean ordinal = this.words.is(placed.to(), "the")
-				&& this.words.tokens().get(this.words.token(placed.to())).joined();
-		return ordinal || this.cues.after("counted", placed)
+		return this.cues.after("counted", placed)
 				|| (isPlural(this.words.form(placed.to())) && !this.cues.after("uncounted", placed));
 	}
 

@@ -60,7 +60,7 @@ final class NumberRoles {
 		Quantity quantity = placed.quantity();
 		if (quantity instanceof Distance distance) {
 			boolean walked = distance.metres().value() >= LEAST_METRES;
-			return (!walked || this.notWalked.has(placed)) ? Role.NONE : Role.WALK;
+			return (!walked || this.notWalked.has(placed) || this.onsets.isPlace(placed)) ? Role.NONE : Role.WALK;
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();

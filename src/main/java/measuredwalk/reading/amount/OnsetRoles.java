@@ -37,6 +37,11 @@ final class OnsetRoles {
 		return isFromEnd(placed) || isStrong(placed) || this.cues.before("first", placed);
 	}
 
+	/** 'limped after half a mile': where it began, and no length of the walk. */
+	boolean isPlace(Placed placed) {
+		return this.cues.before("onset", placed) && hasSignNear(placed, true);
+	}
+
 	/** The part of a number among the minutes of the walk, or null when it has none. */
 	@Nullable Role of(Placed placed) {
 		if (isFromEnd(placed)) {

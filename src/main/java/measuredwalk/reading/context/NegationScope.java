@@ -284,6 +284,9 @@ final class NegationScope {
 	}
 
 	private boolean isAnswer(Mention cue, int to) {
+		if (cue.entry().has("closing") && this.words.isBreakBefore(cue.to())) {
+			return true;
+		}
 		if (cue.value().equals("after")) {
 			return !cue.entry().has("eased") || !hasNumber(to, cue.to() + REACH_AFTER);
 		}

@@ -54,6 +54,8 @@ final class Slots {
 	/** A part of the day that names a walk tells nothing of when a sign was seen. */
 	private static final Set<String> NAMES_WALK = Set.of("one", "walk", "stroll", "lap", "potter", "outing");
 
+	private static final int ACROSS_AND = 6;
+
 	private static final Set<Moment> DAY_PARTS = EnumSet.of(Moment.MORNING, Moment.EVENING, Moment.NIGHT);
 
 	private final Annotation annotation;
@@ -190,7 +192,7 @@ final class Slots {
 	}
 
 	private void time(List<Observation> observations, Mention mention) {
-		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)) {
+		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention) || isFine(mention, observations)) {
 			return;
 		}
 		int best = nearest(observations, mention, false);
@@ -221,6 +223,16 @@ final class Slots {
 		boolean apart = clause != this.annotation.clauses().of(sign.from());
 		return (apart && numbered)
 				|| (mention.to() < this.words.size() && NAMES_WALK.contains(this.words.form(mention.to())));
+	}
+
+	/** 'fine at the start, limped later': the part of the walk without the sign. */
+	private boolean isFine(Mention mention, List<Observation> observations) {
+		int clause = this.annotation.clauses().of(mention.from());
+		return this.annotation.mentions(Category.NUMBER_CUE)
+			.stream()
+			.anyMatch((cue) -> cue.value().equals("fine") && this.annotation.clauses().of(cue.from()) == clause)
+				&& observations.stream()
+					.noneMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == clause);
 	}
 
 	/** 'since this morning' is now. */
@@ -266,6 +278,16 @@ final class Slots {
 				&& this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from);
 	}
 
+	/** 'lame on the near fore and stiff behind': each place is of its own half. */
+	private boolean isJoinedBetween(Mention sign, Mention mention) {
+		for (int at = Math.min(sign.to(), mention.to()); at < Math.max(sign.from(), mention.from()); at++) {
+			if (this.words.is(at, "and") || this.words.is(at, "with") || this.words.is(at, "plus")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	/** Words between, where a clause end counts as ten and two of them are too far. */
 	private int distance(Mention sign, Mention mention) {
 		if (sign.overlaps(mention)) {
@@ -277,7 +299,7 @@ final class Slots {
 			return Integer.MAX_VALUE;
 		}
 		int between = (mention.from() >= sign.to()) ? mention.from() - sign.to() : sign.from() - mention.to();
-		return between + clauses * 10;
+		return between + clauses * 10 + (isJoinedBetween(sign, mention) ? ACROSS_AND : 0);
 	}
 
 }

@@ -1,5 +1,7 @@
 package measuredwalk.reading.quantity;
 
+import java.time.LocalDateTime;
+
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +35,12 @@ final class HourCarry {
 		int wrapped = time % DAY_MINUTES;
 		return new ClockPhrase(wrapped / HOUR_MINUTES, wrapped % HOUR_MINUTES, 0, known, ClockPhrase.Strength.CLEAR,
 				end + 1);
+	}
+
+	/** 'set off ten past': no hour was told at all, so it was the last time before now. */
+	static @Nullable ClockPhrase before(Terms terms, int at, LocalDateTime now) {
+		LocalDateTime hourAgo = now.minusHours(1);
+		return at(terms, at, hourAgo.getHour(), hourAgo.getMinute(), true);
 	}
 
 	static @Nullable ClockPhrase after(ClockPhrase first, Terms terms, int at) {

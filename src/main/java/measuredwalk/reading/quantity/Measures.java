@@ -93,7 +93,8 @@ final class Measures {
 			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
 		}
 		boolean slurred = terms.is(number.end() - 1, "half") && terms.is(at, "and") && terms.is(at + 1, "hour");
-		UnitPhrase unit = Units.at(terms, slurred ? at + 1 : at);
+		UnitPhrase unit = Kilometres.isLetter(terms, at) && number.value() <= Kilometres.MOST
+				? Kilometres.at(at) : Units.at(terms, slurred ? at + 1 : at);
 		if (unit != null) {
 			return unit;
 		}
@@ -103,7 +104,8 @@ final class Measures {
 
 	/** 'a km' and 'an hr' are said; 'a dm' and 'a g' are something else. */
 	private static boolean isAbbreviation(Terms terms, int at) {
-		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr");
+		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr")
+				&& !Kilometres.isLetter(terms, at);
 	}
 
 	/**
@@ -117,7 +119,7 @@ final class Measures {
 			return second || isAbbreviation(terms, word) || unit.unit().is(Dimension.OTHER)
 					|| unit.unit().is(Dimension.TIMES);
 		}
-		return number.style() != NumberPhrase.Style.FIGURES && terms.word(word).length() == 1
+		return number.style() != NumberPhrase.Style.FIGURES && !Kilometres.isLetter(terms, word) && terms.word(word).length() == 1
 				&& number.style() != NumberPhrase.Style.FRACTION;
 	}
 

@@ -12,6 +12,8 @@ final class QuantityScan {
 
 	private final Terms terms;
 
+	private final LocalDateTime now;
+
 	private final TimeRanges timeRanges;
 
 	private final ClockTimes clock;
@@ -20,6 +22,7 @@ final class QuantityScan {
 
 	QuantityScan(List<Token> tokens, LocalDateTime now) {
 		this.terms = new Terms(tokens);
+		this.now = now;
 		this.clock = new ClockTimes(this.terms, now);
 		this.timeRanges = new TimeRanges(this.terms, this.clock);
 		this.bareNumbers = new BareNumbers(this.terms, this.clock);
@@ -75,11 +78,13 @@ final class QuantityScan {
 
 	/** The 'half past' behind a time that told the hour. */
 	private @Nullable Match carriedAt(int at, List<Match> before) {
-		if (before.isEmpty() || !(before.get(before.size() - 1).quantity() instanceof ClockTime last)) {
+		ClockTime last = !before.isEmpty() && before.get(before.size() - 1).quantity() instanceof ClockTime time ? time
+				: null;
+		if (last == null && !this.terms.cue(at - 1, Cue.LEAVE) && !this.terms.cue(at - 2, Cue.LEAVE)) {
 			return null;
 		}
-		ClockPhrase phrase = HourCarry.at(this.terms, at, last.said().getHour(), last.said().getMinute(),
-				last.halfOfDayKnown());
+		ClockPhrase phrase = last == null ? HourCarry.before(this.terms, at, this.now)
+				: HourCarry.at(this.terms, at, last.said().getHour(), last.said().getMinute(), last.halfOfDayKnown());
 		return phrase == null ? null : Match.of(this.clock.time(phrase, at, at));
 	}
 
