@@ -76,8 +76,14 @@ public final class AmountReader {
 
 	private Amounts read(List<Placed> placed, List<Observation> observations) {
 		Corrections corrections = new Corrections(placed, this.annotation.words(), this.cues);
+		this.roles.only(corrections.amounts() == 1);
+		Role corrected = Role.NONE;
 		for (Placed each : placed) {
-			take(each, corrections.isWrong(each) ? Role.WRONG : this.roles.of(each));
+			boolean wrong = corrections.isWrong(each);
+			Role role = this.roles.of(each);
+			boolean instead = corrected == Role.ONSET && role == Role.WALK;
+			take(each, wrong ? Role.WRONG : instead ? Role.ONSET : role);
+			corrected = wrong ? role : Role.NONE;
 		}
 		if (this.stiffMinutes == null && this.roles.isStiffMorning()) {
 			this.stiffMinutes = RisingTimes.minutesBetween(placed, this.cues);

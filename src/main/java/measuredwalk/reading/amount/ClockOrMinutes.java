@@ -49,7 +49,7 @@ final class ClockOrMinutes {
 			return quantity;
 		}
 		int end = dayPartStart(from, to);
-		if (!time.bare() && end == to) {
+		if (!time.bare() && end == to && isFigures(from, to)) {
 			return quantity;
 		}
 		Placed placed = new Placed(quantity, from, to);
@@ -57,6 +57,15 @@ final class ClockOrMinutes {
 				|| (this.cues.before("clock-hour", placed) && !isBesideSign(from));
 		BareNumber number = hour ? null : number(from, end);
 		return (number == null) ? quantity : number;
+	}
+
+	private boolean isFigures(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (Character.isDigit(this.words.form(at).charAt(0))) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** The index of 'tonight', 'this morning', 'at dinnertime' in a time, or its end. */

@@ -29,14 +29,18 @@ final class Corrections {
 		this.cues = cues;
 	}
 
+	int amounts() {
+		return this.amounts.size();
+	}
+
 	boolean isWrong(Placed placed) {
 		int at = this.amounts.indexOf(placed);
 		if (at < 0) {
 			return false;
 		}
 		boolean old = this.cues.before("wrong-told", placed) && !this.words.is(placed.to(), "not");
-		return old || (this.amounts.size() > 1
-				&& (this.cues.before("wrong", placed) || (at + 1 < this.amounts.size() && isTakenBack(placed, at + 1))));
+		return old || (this.amounts.size() > 1 && (this.cues.before("wrong", placed)
+				|| (at + 1 < this.amounts.size() && isTakenBack(placed, at + 1))));
 	}
 
 	private static boolean isAmount(Placed placed) {

@@ -15,6 +15,9 @@ import measuredwalk.reading.words.Words;
  */
 final class NotWalked {
 
+	/** 'met 4 other dogs'. */
+	private static final int MOST_WORDS_BETWEEN = 2;
+
 	private final Annotation annotation;
 
 	private final Words words;
@@ -36,10 +39,11 @@ final class NotWalked {
 		this.signs = signs;
 	}
 
-	boolean has(Placed placed) {
+	boolean has(Placed placed, boolean only) {
 		boolean planned = this.cues.has("planned", placed) && !this.cues.before("taken", placed);
-		return planned || this.cues.has("elsewhere", placed) || this.cues.before("part", placed) || isOfOther(placed)
-				|| isSince(placed) || isAsked(placed) || isUnreal(placed);
+		boolean dayBefore = !only && this.cues.before("yesterday", placed);
+		return planned || dayBefore || this.cues.has("elsewhere", placed) || this.cues.before("part", placed)
+				|| isOfOther(placed) || isSince(placed) || isAskedFor(placed) || isAsked(placed) || isUnreal(placed);
 	}
 
 	/** 'in March he did 60', 'we would have done an hour'. */
@@ -68,11 +72,22 @@ final class NotWalked {
 				|| (this.question != Question.MORNING && this.words.is(placed.to(), "later") && this.signs);
 	}
 
+	/** 'can we go up to 25?' */
+	private boolean isAskedFor(Placed placed) {
+		Neighbours near = new Neighbours(this.annotation);
+		return near.isAsked(placed) && this.cues.of("asking")
+			.stream()
+			.anyMatch((cue) -> cue.to() <= placed.from()
+					&& this.annotation.clauses().sentenceOf(cue.from()) == near.sentence(placed));
+	}
+
 	private boolean isAsked(Placed placed) {
 		return this.words.is(placed.from() - 1, "in") && this.cues.before("asked", placed);
 	}
 
-	/** 'the collie did 30', 'my husband took the spaniel for 40': the other dog's walk. */
+	/**
+	 * 'the collie did 30', 'my husband took the spaniel for 40': the other dog's walk.
+	 */
 	private boolean isOfOther(Placed placed) {
 		int clause = this.annotation.clauses().of(Math.min(placed.from(), this.words.size() - 1));
 		for (Mention other : this.annotation.mentions(Category.OTHER)) {
@@ -86,7 +101,9 @@ final class NotWalked {
 
 	/** Not 'with the collie', nor 'met a lab and he did 20'. */
 	private boolean isSubject(Mention other, int from) {
-		boolean company = this.cues.of("company").stream().anyMatch((cue) -> cue.to() == other.from());
+		boolean company = this.cues.of("company")
+			.stream()
+			.anyMatch((cue) -> cue.to() <= other.from() && other.from() - cue.to() <= MOST_WORDS_BETWEEN);
 		for (int at = other.to(); at < from && !company; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (this.words.is(at, "we") || this.words.is(at, "he") || this.words.is(at, "she")

@@ -44,6 +44,8 @@ final class NumberRoles {
 
 	private final BareAnswers bareAnswers;
 
+	private boolean only;
+
 	NumberRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
 		this.words = annotation.words();
 		this.near = new Neighbours(annotation);
@@ -56,11 +58,19 @@ final class NumberRoles {
 		this.bareAnswers = new BareAnswers(annotation, cues);
 	}
 
+	/**
+	 * To be told once: whether there is only one amount, which yesterday's then may be.
+	 */
+	void only(boolean one) {
+		this.only = one;
+	}
+
 	Role of(Placed placed) {
 		Quantity quantity = placed.quantity();
 		if (quantity instanceof Distance distance) {
 			boolean walked = distance.metres().value() >= LEAST_METRES;
-			return (!walked || this.notWalked.has(placed) || this.onsets.isPlace(placed)) ? Role.NONE : Role.WALK;
+			return (!walked || this.notWalked.has(placed, this.only) || this.onsets.isPlace(placed)) ? Role.NONE
+					: Role.WALK;
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();
@@ -88,7 +98,7 @@ final class NumberRoles {
 		if (this.cues.has("more", placed) || this.cues.after("less", placed)) {
 			return Role.OFFSET;
 		}
-		if (this.notWalked.has(placed)) {
+		if (this.notWalked.has(placed, this.only)) {
 			return Role.NONE;
 		}
 		if (this.stiffness.has(placed)) {
@@ -120,9 +130,9 @@ final class NumberRoles {
 		if (isWalkNear(placed) || this.bareAnswers.isCorrected(placed)) {
 			return true;
 		}
-		return this.question == Question.ANY && !isOfSign(placed) && this.observations.stream().noneMatch(Observation::urgent)
-				&& !(placed.quantity() instanceof BareNumber)
-				&& minutes(placed.quantity()) >= FEWEST_UNASKED;
+		return this.question == Question.ANY && !isOfSign(placed)
+				&& this.observations.stream().noneMatch(Observation::urgent)
+				&& !(placed.quantity() instanceof BareNumber) && minutes(placed.quantity()) >= FEWEST_UNASKED;
 	}
 
 	/** 'licked his paw for 20 minutes'. */

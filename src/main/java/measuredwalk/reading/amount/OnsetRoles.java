@@ -39,7 +39,7 @@ final class OnsetRoles {
 
 	/** 'limped after half a mile': where it began, and no length of the walk. */
 	boolean isPlace(Placed placed) {
-		return this.cues.before("onset", placed) && hasSignNear(placed, true);
+		return (this.cues.before("onset", placed) || isFromEnd(placed)) && hasSignNear(placed, true);
 	}
 
 	/** The part of a number among the minutes of the walk, or null when it has none. */
@@ -56,7 +56,7 @@ final class OnsetRoles {
 		if (this.cues.before("loosened", placed)) {
 			return null;
 		}
-		if (this.cues.before("whole", placed)) {
+		if (isWhole(placed)) {
 			return null;
 		}
 		boolean weak = this.cues.before("onset", placed) && hasSignNear(placed, true);
@@ -69,8 +69,12 @@ final class OnsetRoles {
 	}
 
 	private boolean isStrong(Placed placed) {
-		return (this.cues.has("strong-onset", placed) || this.cues.over("not-yet", placed))
-				&& !this.cues.before("whole", placed);
+		return (this.cues.has("strong-onset", placed) || this.cues.over("not-yet", placed)) && !isWhole(placed);
+	}
+
+	/** 'after his 40 mins', 'back from a 20 minute walk': the length of it all. */
+	private boolean isWhole(Placed placed) {
+		return this.cues.before("whole", placed) || this.cues.after("walk-noun", placed);
 	}
 
 	/** 'fine for the first 10 then slowed': nothing in its clause, a sign behind it. */

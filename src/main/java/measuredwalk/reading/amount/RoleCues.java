@@ -54,7 +54,7 @@ final class RoleCues {
 
 	/** Whether a cue for the part begins before the number and takes it in. */
 	boolean over(String part, Placed placed) {
-		return of(part).stream().anyMatch((cue) -> cue.from() < placed.from() && cue.to() >= placed.to());
+		return of(part).stream().anyMatch((cue) -> cue.from() < placed.from() && cue.to() > placed.from());
 	}
 
 	/** Whether a cue for the part lies between two words. */

@@ -51,8 +51,10 @@ final class StiffnessRoles {
 
 	boolean has(Placed placed) {
 		boolean hour = !(placed.quantity() instanceof Duration) && this.cues.before("hour-told", placed);
-		return this.stiffMorning && !hour && (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
-				|| this.cues.before("loosened", placed) || this.cues.before("first", placed) || isAlone(placed) || this.words.is(placed.from() - 1, "in"));
+		return this.stiffMorning && !hour
+				&& (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
+						|| this.cues.before("loosened", placed) || this.cues.before("first", placed) || isAlone(placed)
+						|| this.words.is(placed.from() - 1, "in"));
 	}
 
 }

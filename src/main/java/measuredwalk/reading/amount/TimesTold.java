@@ -22,7 +22,9 @@ final class TimesTold {
 	private TimesTold() {
 	}
 
-	/** How many laps of a known length: 'two laps of the 400m track', '600m loop twice'. */
+	/**
+	 * How many laps of a known length: 'two laps of the 400m track', '600m loop twice'.
+	 */
 	static int laps(int from, int to, Words words) {
 		if (to >= words.size() || words.isBreakBefore(to) || !ROUNDS.contains(words.form(to))) {
 			return 1;

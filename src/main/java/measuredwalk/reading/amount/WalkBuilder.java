@@ -118,7 +118,9 @@ final class WalkBuilder {
 			return List.of();
 		}
 		Onset last = onsets.get(onsets.size() - 1);
-		boolean ended = this.cues.of("ended").stream().anyMatch((cue) -> cue.from() >= last.word() || cue.entry().has("early"));
+		boolean ended = this.cues.of("ended")
+			.stream()
+			.anyMatch((cue) -> cue.from() >= last.word() || cue.entry().has("early"));
 		if (!ended || last.minute() == null) {
 			return List.of();
 		}

@@ -20,6 +20,10 @@ final class WalkDraft {
 		this.placed = placed;
 	}
 
+	Amount minutes() {
+		return this.minutes;
+	}
+
 	Placed placed() {
 		return this.placed;
 	}
@@ -29,6 +33,13 @@ final class WalkDraft {
 		WalkDraft sum = new WalkDraft(Amount.of(both), this.placed);
 		sum.start = this.start;
 		return sum;
+	}
+
+	/** The same walk, whose last part was told there. */
+	WalkDraft upTo(Placed last) {
+		WalkDraft longer = new WalkDraft(this.minutes, last);
+		longer.start = this.start;
+		return longer;
 	}
 
 	WalkDraft or(Amount other) {

@@ -9,11 +9,18 @@ import measuredwalk.reading.quantity.Duration;
 import measuredwalk.reading.quantity.Quantity;
 import measuredwalk.reading.words.Words;
 
-/** The walks of a message while its amounts are added: new walks, or parts of the last. */
+/**
+ * The walks of a message while its amounts are added: new walks, or parts of the last.
+ */
 final class WalkDrafts {
 
 	/** More walks a day than this were never meant. */
 	private static final int MOST_WALKS = 6;
+
+	/** 'twenty minutes I think, maybe twenty five'. */
+	private static final int MOST_WORDS_BETWEEN = 3;
+
+	private static final int NOWHERE = Integer.MAX_VALUE;
 
 	private final Words words;
 
@@ -23,7 +30,8 @@ final class WalkDrafts {
 
 	private final List<WalkDraft> drafts = new ArrayList<>();
 
-	private boolean outward;
+	/** The first leg of a walk whose way back is still to come. */
+	private int outwardFrom = NOWHERE;
 
 	WalkDrafts(Words words, Neighbours near, RoleCues cues) {
 		this.words = words;
@@ -41,10 +49,17 @@ final class WalkDrafts {
 
 	void add(Placed placed) {
 		Amount minutes = minutes(placed.quantity());
-		boolean wayBack = this.outward && this.cues.has("return", placed);
-		this.outward = this.cues.after("outward", placed);
-		if (!this.drafts.isEmpty() && wayBack) {
-			replaceLast(last().plus(minutes));
+		boolean wayBack = this.outwardFrom < this.drafts.size() && this.cues.has("return", placed);
+		if (wayBack) {
+			joinFrom(this.outwardFrom, minutes);
+			this.outwardFrom = NOWHERE;
+			return;
+		}
+		if (this.cues.after("outward", placed) && this.outwardFrom == NOWHERE) {
+			this.outwardFrom = this.drafts.size();
+		}
+		if (!this.drafts.isEmpty() && isAdded(placed)) {
+			replaceLast(last().plus(minutes).upTo(placed));
 		}
 		else if (!this.drafts.isEmpty() && isSecondGuess(placed)) {
 			replaceLast(last().or(minutes));
@@ -76,6 +91,23 @@ final class WalkDrafts {
 		}
 	}
 
+	/** '5 to the park, 15 in it, 5 home' is one walk. */
+	private void joinFrom(int first, Amount minutes) {
+		WalkDraft sum = this.drafts.get(first).plus(minutes);
+		for (int leg = this.drafts.size() - 1; leg > first; leg--) {
+			sum = sum.plus(this.drafts.remove(leg).minutes());
+		}
+		this.drafts.set(first, sum);
+	}
+
+	/** '10 + 10' is one walk in two parts, unless it is said to be two walks. */
+	private boolean isAdded(Placed placed) {
+		int before = placed.quantity().span().firstToken() - 1;
+		String sign = (before < 0) ? "" : this.words.tokens().get(before).word();
+		return (sign.equals("+") || sign.equals("plus")) && before == last().placed().quantity().span().lastToken() + 1
+				&& this.cues.of("several").isEmpty();
+	}
+
 	WalkDraft last() {
 		return this.drafts.get(this.drafts.size() - 1);
 	}
@@ -86,6 +118,11 @@ final class WalkDrafts {
 
 	/** '40? 45?' is one walk, not quite known. */
 	private boolean isSecondGuess(Placed placed) {
+		boolean guessed = this.cues.before("guess", placed) || this.words.is(placed.from(), "maybe");
+		if (guessed && placed.from() - last().placed().to() <= MOST_WORDS_BETWEEN
+				&& !this.words.is(placed.from() - 1, "then")) {
+			return true;
+		}
 		return this.words.markBefore(placed.to()) == '?' && placed.from() - last().placed().from() <= 3
 				&& this.words.markBefore(placed.from()) == '?';
 	}

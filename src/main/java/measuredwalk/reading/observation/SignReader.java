@@ -85,7 +85,8 @@ public final class SignReader {
 	private static Observation observation(Mention mention, String first, Context context) {
 		Entry entry = mention.entry();
 		boolean twice = context.negated() && DENIAL.contains(first);
-		boolean present = entry.has("denied") == (context.negated() && !twice) || (entry.has("denied") && context.hedged());
+		boolean present = entry.has("denied") == (context.negated() && !twice)
+				|| (entry.has("denied") && context.hedged());
 		Severity severity = present ? coded(Severity.class, entry.flag("severity")) : null;
 		if (present && severity == null && (context.hedged() || context.uncertain())) {
 			severity = Severity.MILD;

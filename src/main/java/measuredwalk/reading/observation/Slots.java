@@ -45,10 +45,12 @@ final class Slots {
 			"road", "step", "into", "over", "round", "with", "now");
 
 	private static final Set<String> ONLY_BEFORE = Set.of("very", "quite", "really", "so", "rather", "pretty", "slight",
-			"small", "little", "bad", "fair", "dead", "wee", "fairly", "noticeable", "heavy", "proper", "serious", "severe", "obvious",
-			"marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
+			"small", "little", "bad", "fair", "dead", "wee", "fairly", "noticeable", "heavy", "proper", "serious",
+			"severe", "obvious", "marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
 
-	/** What may follow a grade that comes as an afterthought: 'limping, slightly though'. */
+	/**
+	 * What may follow a grade that comes as an afterthought: 'limping, slightly though'.
+	 */
 	private static final Set<String> AFTERTHOUGHT = Set.of("though", "only", "tho", "again", "today", "now");
 
 	/** A part of the day that names a walk tells nothing of when a sign was seen. */
@@ -131,9 +133,8 @@ final class Slots {
 
 	/** 'limping today, off hind, badly': a clause that is nothing but the grade. */
 	private boolean isTrailing(Mention sign, Mention grade) {
-		boolean alone = this.words.isBreakBefore(grade.from())
-				&& (this.words.isBreakBefore(grade.to()) || (AFTERTHOUGHT.contains(this.words.form(grade.to()))
-						&& this.words.isBreakBefore(grade.to() + 1)));
+		boolean alone = this.words.isBreakBefore(grade.from()) && (this.words.isBreakBefore(grade.to())
+				|| (AFTERTHOUGHT.contains(this.words.form(grade.to())) && this.words.isBreakBefore(grade.to() + 1)));
 		return alone && grade.from() >= sign.to() && this.annotation.clauses()
 			.sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(grade.from());
 	}

@@ -92,8 +92,8 @@ final class BareNumbers {
 
 	/** The x at the end of '15 x'. */
 	private boolean isKiss(int at) {
-		return this.terms.is(at, "x") && !this.terms.glued(at) && (at + 1 == this.terms.size()
-				|| this.terms.is(at + 1, "x") || this.terms.is(at + 1, "."));
+		return this.terms.is(at, "x") && !this.terms.glued(at)
+				&& (at + 1 == this.terms.size() || this.terms.is(at + 1, "x") || this.terms.is(at + 1, "."));
 	}
 
 	/** 'one twenty two' is 122 or 1:22, 'eight forty' 8:40. */

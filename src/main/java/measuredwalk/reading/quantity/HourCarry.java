@@ -37,7 +37,9 @@ final class HourCarry {
 				end + 1);
 	}
 
-	/** 'set off ten past': no hour was told at all, so it was the last time before now. */
+	/**
+	 * 'set off ten past': no hour was told at all, so it was the last time before now.
+	 */
 	static @Nullable ClockPhrase before(Terms terms, int at, LocalDateTime now) {
 		LocalDateTime hourAgo = now.minusHours(1);
 		return at(terms, at, hourAgo.getHour(), hourAgo.getMinute(), true);

@@ -12,6 +12,9 @@ final class OutAndBack {
 
 	private static final int MOST_WORDS_BETWEEN = 9;
 
+	/** 'it was ten to three when we left'. */
+	private static final int MOST_WORDS_AFTER = 3;
+
 	private static final int MOST_WORDS_BEFORE = 5;
 
 	private OutAndBack() {
@@ -48,7 +51,8 @@ final class OutAndBack {
 	/** 'left the house at 7.55', '18:00 out'. */
 	private static boolean isLeaving(Terms terms, int from, ClockTime time, int end) {
 		int at = time.span().firstToken();
-		return hasCue(terms, Cue.LEAVE, Math.max(from, at - MOST_WORDS_BEFORE), at) || terms.cue(end, Cue.LEAVE);
+		return hasCue(terms, Cue.LEAVE, Math.max(from, at - MOST_WORDS_BEFORE), at)
+				|| hasCue(terms, Cue.LEAVE, end, end + MOST_WORDS_AFTER);
 	}
 
 	/** 'back at 8.20', '18:20 in'. */
