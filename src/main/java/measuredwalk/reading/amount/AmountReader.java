@@ -5,15 +5,13 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 import measuredwalk.reading.Question;
 import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.observation.Observation;
-import measuredwalk.reading.quantity.Amount;
-import measuredwalk.reading.quantity.BareNumber;
 import measuredwalk.reading.quantity.ClockTime;
 import measuredwalk.reading.quantity.Quantities;
 import measuredwalk.reading.quantity.Quantity;
@@ -29,12 +27,11 @@ public final class AmountReader {
 	/** Hours before this one are of the night. */
 	private static final int DAWN_HOUR = 6;
 
-	private static final Set<String> CLOCK = Set.of("at", "about", "around", "by", "from", "till", "until", "since",
-			"before", "after", "left", "back", "home", "to", "past", "half");
-
 	private final Question question;
 
 	private final List<Observation> observations;
+
+	private final RoleCues cues;
 
 	private final NumberRoles roles;
 
@@ -50,8 +47,9 @@ public final class AmountReader {
 		this.annotation = annotation;
 		this.question = question;
 		this.observations = observations;
-		this.roles = new NumberRoles(annotation, question, observations);
-		this.walks = new WalkBuilder(annotation, this.roles, question);
+		this.cues = new RoleCues(annotation);
+		this.roles = new NumberRoles(annotation, this.cues, question, observations);
+		this.walks = new WalkBuilder(annotation, this.roles, this.cues, question);
 	}
 
 	/**
@@ -66,47 +64,29 @@ public final class AmountReader {
 			List<Observation> observations) {
 		AmountReader reader = new AmountReader(annotation, question, observations);
 		Words words = annotation.words();
+		ClockOrMinutes clock = new ClockOrMinutes(annotation, reader.cues, question, observations, now);
 		List<Placed> placed = new ArrayList<>();
 		for (Quantity quantity : Quantities.in(words.tokens(), now)) {
 			int from = words.firstFrom(quantity.span().firstToken());
 			int to = words.firstFrom(quantity.span().lastToken() + 1);
-			placed.add(new Placed(reader.asMinutes(quantity, from, to), from, to));
+			placed.add(new Placed(clock.meant(quantity, from, to), from, to));
 		}
 		return reader.read(placed, observations);
 	}
 
-	/** '15 tonight' and 'sat at 11' look like hours, but answer how long. */
-	private Quantity asMinutes(Quantity quantity, int from, int to) {
-		if (!(quantity instanceof ClockTime time) || this.question != Question.WALK
-				|| !(time.bare() || isBeforeDayPart(to))) {
-			return quantity;
-		}
-		Words words = this.annotation.words();
-		int at = from;
-		while (at < to - 1 && !Character.isDigit(words.form(at).charAt(0))) {
-			at++;
-		}
-		boolean hour = from > 0 && CLOCK.contains(words.form(from - 1)) && !isBesideSign(from);
-		boolean whole = words.form(at).length() <= 3 && words.form(at).chars().allMatch(Character::isDigit);
-		return (hour || !whole) ? quantity
-				: new BareNumber(quantity.span(), Amount.of(Integer.parseInt(words.form(at))), 1);
-	}
-
-	/** '15 tonight', '25 this morning'. */
-	private boolean isBeforeDayPart(int to) {
-		Words words = this.annotation.words();
-		return words.is(to - 1, "tonight") || words.is(to - 2, "this");
-	}
-
-	private boolean isBesideSign(int word) {
-		return this.observations.stream()
-			.anyMatch((
-					seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
-	}
-
 	private Amounts read(List<Placed> placed, List<Observation> observations) {
+		Corrections corrections = new Corrections(placed, this.annotation.words(), this.cues);
+		this.roles.only(corrections.amounts() == 1);
+		Role corrected = Role.NONE;
 		for (Placed each : placed) {
-			take(each, Corrections.isWrong(each, placed, this.annotation.words()) ? Role.WRONG : this.roles.of(each));
+			boolean wrong = corrections.isWrong(each);
+			Role role = this.roles.of(each);
+			boolean instead = corrected == Role.ONSET && role == Role.WALK;
+			take(each, wrong ? Role.WRONG : instead ? Role.ONSET : role);
+			corrected = wrong ? role : Role.NONE;
+		}
+		if (this.stiffMinutes == null && this.roles.isStiffMorning()) {
+			this.stiffMinutes = RisingTimes.minutesBetween(placed, this.cues);
 		}
 		List<WalkTold> told = this.walks.walks(observations, this.onsets);
 		for (Placed each : placed) {
@@ -114,9 +94,21 @@ public final class AmountReader {
 				addClockOnset(each, time, told);
 			}
 		}
+		addParts(told);
 		boolean noWalk = told.isEmpty() && this.question == Question.WALK
 				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
 		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes, nightWords(placed));
+	}
+
+	/** 'two thirds of the way round' of a walk whose length is known. */
+	private void addParts(List<WalkTold> told) {
+		Double length = (told.size() == 1) ? told.get(0).minutes() : null;
+		for (Mention moment : this.annotation.mentions(Category.MOMENT)) {
+			String part = moment.entry().flag("fraction");
+			if (length != null && part != null) {
+				this.onsets.add(new Onset(moment.from(), length * Double.parseDouble(part), null));
+			}
+		}
 	}
 
 	private List<Integer> nightWords(List<Placed> placed) {
@@ -145,14 +137,23 @@ public final class AmountReader {
 		}
 	}
 
+	private boolean isBesideSign(int word) {
+		return this.observations.stream()
+			.anyMatch((
+					seen) -> this.annotation.clauses().of(seen.mention().from()) == this.annotation.clauses().of(word));
+	}
+
 	private void take(Placed placed, Role role) {
 		switch (role) {
 			case WALK -> this.walks.add(placed);
+			case RESULT -> this.walks.addResult(placed);
+			case MINUS -> this.walks.takeOff(placed);
 			case TOTAL -> this.walks.addTotal(placed);
 			case OFFSET -> this.walks.addOffset(placed);
 			case ONSET -> this.onsets.add(new Onset(placed.from(), NumberRoles.minutes(placed.quantity()), null));
 			case FROM_END -> this.onsets.add(new Onset(placed.from(), null, NumberRoles.minutes(placed.quantity())));
-			case STIFFNESS -> this.stiffMinutes = NumberRoles.minutes(placed.quantity());
+			case STIFFNESS -> this.stiffMinutes = (this.stiffMinutes == null) ? NumberRoles.minutes(placed.quantity())
+					: this.stiffMinutes;
 			case WRONG -> this.wrongMinutes = NumberRoles.minutes(placed.quantity());
 			case NONE -> this.walks.addTime(placed);
 		}

@@ -1,7 +1,6 @@
 package measuredwalk.reading.amount;
 
 import java.util.List;
-import java.util.Set;
 
 import measuredwalk.reading.quantity.BareNumber;
 import measuredwalk.reading.quantity.Duration;
@@ -12,55 +11,54 @@ import measuredwalk.reading.words.Words;
  */
 final class Corrections {
 
-	private static final Set<String> SORRY = Set.of("sorry", "oops", "whoops", "correction", "meant", "mean",
-			"actually", "wait", "rather", "mistake", "typo", "nearer");
+	/** Words between a number and the one put in its place, where a cue stands. */
+	private static final int MOST_WORDS = 5;
 
-	private Corrections() {
+	/** The same where the cue stands right behind the wrong number. */
+	private static final int MOST_WORDS_AFTER_CUE = 10;
+
+	private final List<Placed> amounts;
+
+	private final Words words;
+
+	private final RoleCues cues;
+
+	Corrections(List<Placed> placed, Words words, RoleCues cues) {
+		this.amounts = placed.stream().filter(Corrections::isAmount).toList();
+		this.words = words;
+		this.cues = cues;
 	}
 
-	static boolean isWrong(Placed placed, List<Placed> all, Words words) {
-		if (!isAmount(placed) || all.stream().filter(Corrections::isAmount).count() < 2) {
-			return isAmount(placed) && isOld(placed, words);
+	int amounts() {
+		return this.amounts.size();
+	}
+
+	boolean isWrong(Placed placed) {
+		int at = this.amounts.indexOf(placed);
+		if (at < 0) {
+			return false;
 		}
-		return isDenied(placed, words) || isTakenBack(placed, all, words) || isOld(placed, words);
+		boolean old = this.cues.before("wrong-told", placed) && !this.words.is(placed.to(), "not");
+		return old || (this.amounts.size() > 1 && (this.cues.before("wrong", placed)
+				|| (at + 1 < this.amounts.size() && isTakenBack(placed, at + 1))));
 	}
 
 	private static boolean isAmount(Placed placed) {
 		return placed.quantity() instanceof Duration || placed.quantity() instanceof BareNumber;
 	}
 
-	private static boolean isDenied(Placed placed, Words words) {
-		return words.is(placed.from() - 1, "not")
-				|| (words.is(placed.from() - 2, "not") && words.is(placed.from() - 1, "the"))
-				|| (words.is(placed.from() - 1, "of") && words.is(placed.from() - 2, "instead"));
-	}
-
-	private static boolean isOld(Placed placed, Words words) {
-		if (words.is(placed.to(), "not")) {
-			return false;
-		}
-		for (int at = Math.max(0, placed.from() - 4); at < placed.from(); at++) {
-			if (words.is(at, "disregard") || words.is(at, "ignore") || words.is(at, "previous")
-					|| (words.is(at, "i") && (words.is(at + 1, "said") || words.is(at + 1, "put")
-							|| words.is(at + 1, "typed") || words.is(at + 1, "wrote")))) {
-				return true;
-			}
-		}
-		return false;
-	}
-
 	/** Between this number and the next stands a word that takes it back. */
-	private static boolean isTakenBack(Placed placed, List<Placed> all, Words words) {
-		int next = all.indexOf(placed) + 1;
-		if (next >= all.size() || !isAmount(all.get(next)) || all.get(next).from() - placed.to() > 5) {
+	private boolean isTakenBack(Placed placed, int nextAmount) {
+		Placed next = this.amounts.get(nextAmount);
+		if (this.cues.before("wrong", next)) {
 			return false;
 		}
-		for (int at = placed.to(); at < all.get(next).from(); at++) {
-			if (SORRY.contains(words.form(at))) {
-				return true;
-			}
-		}
-		return false;
+		int gap = next.from() - placed.to();
+		boolean soon = this.cues.of("corrected")
+			.stream()
+			.anyMatch((cue) -> cue.from() >= placed.to() && cue.to() <= next.from()
+					&& (gap <= MOST_WORDS || (cue.from() == placed.to() && gap <= MOST_WORDS_AFTER_CUE)));
+		return soon || (gap == 1 && this.cues.between("corrected-alone", placed.to(), next.from()));
 	}
 
 }

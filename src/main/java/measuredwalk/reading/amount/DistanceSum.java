@@ -23,7 +23,7 @@ final class DistanceSum {
 		double unit = 0;
 		for (Placed placed : distances) {
 			Distance distance = (Distance) placed.quantity();
-			metres += distance.metres().value() * distance.times();
+			metres += distance.metres().value() * distance.times() * TimesTold.laps(placed.from(), placed.to(), words);
 			unit = distance.metres().value() / Math.max(1, figures(placed, words));
 		}
 		metres += wayBack(distances.get(distances.size() - 1), words) * unit;

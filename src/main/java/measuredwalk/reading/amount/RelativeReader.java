@@ -37,7 +37,7 @@ final class RelativeReader {
 		RelativeAmount.Base base = null;
 		Double factor = null;
 		for (Mention mention : this.annotation.mentions(Category.RELATIVE)) {
-			Double told = factorNear(mention);
+			Double told = factor(mention);
 			if (told != null || !mention.entry().has("weak")) {
 				base = (base == null || mention.value().equals("previous"))
 						? Coded.of(RelativeAmount.Base.class, mention.value()) : base;
@@ -51,6 +51,11 @@ final class RelativeReader {
 			return new RelativeAmount((base == null) ? RelativeAmount.Base.USUAL : base, null, this.offset);
 		}
 		return (base == null) ? null : new RelativeAmount(base, factor, null);
+	}
+
+	private @Nullable Double factor(Mention mention) {
+		String told = mention.entry().flag("factor");
+		return (told == null) ? factorNear(mention) : Double.valueOf(told);
 	}
 
 	private @Nullable Double factorNear(Mention mention) {

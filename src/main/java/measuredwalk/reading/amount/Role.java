@@ -7,6 +7,10 @@ enum Role {
 	WALK,
 	/** The whole, where parts were told before: '25 all in'. */
 	TOTAL,
+	/** What parts come to in the same sentence: '15 each way so 30'. */
+	RESULT,
+	/** What is taken off: 'an hour less ten'. */
+	MINUS,
 	/** When a sign was first seen, counted from the start of the walk. */
 	ONSET,
 	/** So long before the end of the walk: 'the last five minutes'. */

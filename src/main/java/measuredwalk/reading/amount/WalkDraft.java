@@ -11,24 +11,39 @@ final class WalkDraft {
 
 	private final Amount minutes;
 
-	final int word;
+	private final Placed placed;
 
 	@Nullable LocalTime start;
 
-	WalkDraft(Amount minutes, int word) {
+	WalkDraft(Amount minutes, Placed placed) {
 		this.minutes = minutes;
-		this.word = word;
+		this.placed = placed;
+	}
+
+	Amount minutes() {
+		return this.minutes;
+	}
+
+	Placed placed() {
+		return this.placed;
 	}
 
 	WalkDraft plus(Amount more) {
 		double both = this.minutes.value() + more.value();
-		WalkDraft sum = new WalkDraft(Amount.of(both), this.word);
+		WalkDraft sum = new WalkDraft(Amount.of(both), this.placed);
 		sum.start = this.start;
 		return sum;
 	}
 
+	/** The same walk, whose last part was told there. */
+	WalkDraft upTo(Placed last) {
+		WalkDraft longer = new WalkDraft(this.minutes, last);
+		longer.start = this.start;
+		return longer;
+	}
+
 	WalkDraft or(Amount other) {
-		return new WalkDraft(Amount.between(this.minutes.value(), other.value()), this.word);
+		return new WalkDraft(Amount.between(this.minutes.value(), other.value()), this.placed);
 	}
 
 	WalkTold told(@Nullable Double distance, @Nullable LocalTime begun) {

@@ -101,6 +101,13 @@ public final class Annotation {
 		}
 	}
 
+	/** The 'end' of 'hind end'. */
+	private boolean isInLimb(Mention mention) {
+		return this.mentions.stream()
+			.anyMatch((other) -> other.category() == Category.LIMB && other.overlaps(mention)
+					&& other.length() > mention.length());
+	}
+
 	/** The 'right' of 'right after'. */
 	private boolean isInMoment(Mention mention) {
 		return this.mentions.stream()
@@ -111,6 +118,9 @@ public final class Annotation {
 	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
 	private boolean isSwallowed(Mention mention) {
 		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB) && isInMoment(mention)) {
+			return true;
+		}
+		if (mention.category() == Category.MOMENT && isInLimb(mention)) {
 			return true;
 		}
 		Mention over = this.cover[mention.from()];

@@ -39,6 +39,11 @@ final class NegationScope {
 
 	private static final Set<String> MUCH = Set.of("much", "bad", "badly", "often", "hard", "heavily");
 
+	/** 'Any limp?' */
+	private static final int SHORT_QUESTION = 3;
+
+	private static final Set<String> NO = Set.of("no", "not", "nope", "nah", "none", "never", "nil");
+
 	private static final Set<String> DENIALS = Set.of("not", "no", "never", "without", "nor");
 
 	private static final Set<String> PRONOUNS = Set.of("he", "she", "it", "they", "we", "i");
@@ -66,7 +71,7 @@ final class NegationScope {
 		if (before != Polarity.ASSERTED) {
 			return before;
 		}
-		return isDeniedAfter(to, urgent) ? Polarity.NEGATED : Polarity.ASSERTED;
+		return isDeniedAfter(to, urgent) || isAnsweredNo(to) ? Polarity.NEGATED : Polarity.ASSERTED;
 	}
 
 	/** 'was not dragging it as much as last time': less, but there. */
@@ -201,7 +206,7 @@ final class NegationScope {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
 				if (cover.category() == Category.NEGATION && isAnswer(cover, to)
-						&& !(urgent && cover.entry().has("eased"))) {
+						&& !(cover.entry().has("eased") && (urgent || isBut(to, at)))) {
 					return true;
 				}
 				if (cover.category() == Category.SIGN) {
@@ -216,6 +221,22 @@ final class NegationScope {
 			}
 		}
 		return isTakenBack(to);
+	}
+
+	/** 'stiff but gone after breakfast': it was there. */
+	private boolean isBut(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (this.words.is(at, "but")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'Lame? Not that I could see'. */
+	private boolean isAnsweredNo(int to) {
+		return this.words.markBefore(to) == '?' && to < this.words.size() && NO.contains(this.words.form(to))
+				&& to - this.annotation.clauses().sentenceStart(to - 1) <= SHORT_QUESTION;
 	}
 
 	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
@@ -263,6 +284,9 @@ final class NegationScope {
 	}
 
 	private boolean isAnswer(Mention cue, int to) {
+		if (cue.entry().has("closing") && this.words.isBreakBefore(cue.to())) {
+			return true;
+		}
 		if (cue.value().equals("after")) {
 			return !cue.entry().has("eased") || !hasNumber(to, cue.to() + REACH_AFTER);
 		}

@@ -71,6 +71,10 @@ final class SubjectScope {
 			return false;
 		}
 		for (int at = writer.to(); at < from; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.NEGATION && cover.entry().has("embedding")) {
+				return false;
+			}
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
 					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !isSmall(at))) {
 				return false;

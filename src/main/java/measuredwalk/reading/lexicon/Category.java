@@ -39,6 +39,8 @@ public enum Category {
 	RELATIVE(false),
 	/** A word for the walk itself. */
 	WALK(false),
+	/** What part a number plays, by the words before or after it. */
+	NUMBER_CUE(false),
 	/** How bad. */
 	SEVERITY(false),
 	/** Which side. */

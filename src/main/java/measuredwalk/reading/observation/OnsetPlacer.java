@@ -34,8 +34,9 @@ public final class OnsetPlacer {
 			int best = nearest(placed, onset, annotation);
 			if (minute != null && best >= 0) {
 				Sign sign = placed.get(best).sign();
+				Moment when = (onset.fromEnd() == null) ? sign.when() : Moment.END;
 				placed.set(best, placed.get(best)
-					.with(new Sign(sign.kind(), true, sign.severity(), sign.side(), sign.limb(), sign.when(), minute)));
+					.with(new Sign(sign.kind(), true, sign.severity(), sign.side(), sign.limb(), when, minute)));
 			}
 		}
 		return placed.stream()

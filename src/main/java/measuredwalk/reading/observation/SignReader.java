@@ -28,6 +28,9 @@ public final class SignReader {
 	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
 			"since", "fine", "ok", "normally", "too", "though", "already");
 
+	/** 'no limp no sitting' denies each: the first denial is not of the second one. */
+	private static final Set<String> DENIAL = Set.of("no", "not", "never", "without");
+
 	private SignReader() {
 	}
 
@@ -52,7 +55,7 @@ public final class SignReader {
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
-				observations.add(observation(mention, context));
+				observations.add(observation(mention, annotation.words().form(mention.from()), context));
 			}
 		}
 		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
@@ -79,9 +82,11 @@ public final class SignReader {
 				|| CLOSING.contains(annotation.words().form(mention.to()));
 	}
 
-	private static Observation observation(Mention mention, Context context) {
+	private static Observation observation(Mention mention, String first, Context context) {
 		Entry entry = mention.entry();
-		boolean present = entry.has("denied") == context.negated() || (entry.has("denied") && context.hedged());
+		boolean twice = context.negated() && DENIAL.contains(first);
+		boolean present = entry.has("denied") == (context.negated() && !twice)
+				|| (entry.has("denied") && context.hedged());
 		Severity severity = present ? coded(Severity.class, entry.flag("severity")) : null;
 		if (present && severity == null && (context.hedged() || context.uncertain())) {
 			severity = Severity.MILD;

@@ -45,8 +45,20 @@ final class Slots {
 			"road", "step", "into", "over", "round", "with", "now");
 
 	private static final Set<String> ONLY_BEFORE = Set.of("very", "quite", "really", "so", "rather", "pretty", "slight",
-			"small", "little", "bad", "hard", "fairly", "noticeable", "heavy", "proper", "serious", "severe", "obvious",
-			"marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
+			"small", "little", "bad", "fair", "dead", "wee", "fairly", "noticeable", "heavy", "proper", "serious",
+			"severe", "obvious", "marked", "tiny", "huge", "massive", "awfully", "properly", "ever so");
+
+	/**
+	 * What may follow a grade that comes as an afterthought: 'limping, slightly though'.
+	 */
+	private static final Set<String> AFTERTHOUGHT = Set.of("though", "only", "tho", "again", "today", "now");
+
+	/** A part of the day that names a walk tells nothing of when a sign was seen. */
+	private static final Set<String> NAMES_WALK = Set.of("one", "walk", "stroll", "lap", "potter", "outing");
+
+	private static final int ACROSS_AND = 6;
+
+	private static final Set<Moment> DAY_PARTS = EnumSet.of(Moment.MORNING, Moment.EVENING, Moment.NIGHT);
 
 	private final Annotation annotation;
 
@@ -104,7 +116,7 @@ final class Slots {
 
 	private double gradeDistance(Mention sign, Mention grade) {
 		if (this.annotation.clauses().of(sign.from()) != this.annotation.clauses().of(grade.from())) {
-			return isTrailing(sign, grade) ? 1 : 9;
+			return isTrailing(sign, grade) ? 1 + Math.min(2.5, (grade.from() - sign.to()) / 20.0) : 9;
 		}
 		if (grade.overlaps(sign)) {
 			return 0;
@@ -119,10 +131,12 @@ final class Slots {
 		return onlyBefore ? 9 : grade.from() - sign.to() + 0.5;
 	}
 
-	/** 'limping today, badly': a clause that is nothing but the grade. */
+	/** 'limping today, off hind, badly': a clause that is nothing but the grade. */
 	private boolean isTrailing(Mention sign, Mention grade) {
-		return grade.from() >= sign.to() && grade.from() - sign.to() <= 2 && this.words.isBreakBefore(grade.from())
-				&& this.words.isBreakBefore(grade.to());
+		boolean alone = this.words.isBreakBefore(grade.from()) && (this.words.isBreakBefore(grade.to())
+				|| (AFTERTHOUGHT.contains(this.words.form(grade.to())) && this.words.isBreakBefore(grade.to() + 1)));
+		return alone && grade.from() >= sign.to() && this.annotation.clauses()
+			.sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(grade.from());
 	}
 
 	private void place(List<Observation> observations, Mention mention) {
@@ -166,6 +180,11 @@ final class Slots {
 		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
 			return false;
 		}
+		boolean counted = mention.from() > 0 && this.words.isBreakBefore(mention.to())
+				&& Character.isDigit(this.words.form(mention.from() - 1).charAt(0));
+		if (counted) {
+			return true;
+		}
 		boolean moving = mention.from() > 0 && MOVING.contains(this.words.form(mention.from() - 1));
 		boolean onward = mention.to() < this.words.size() && ONWARD.contains(this.words.form(mention.to()))
 				&& !this.words.isBreakBefore(mention.to());
@@ -174,11 +193,11 @@ final class Slots {
 	}
 
 	private void time(List<Observation> observations, Mention mention) {
-		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)) {
+		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention) || isFine(mention, observations)) {
 			return;
 		}
 		int best = nearest(observations, mention, false);
-		if (best >= 0) {
+		if (best >= 0 && !isOfWalk(mention, observations.get(best).mention())) {
 			Observation observation = observations.get(best);
 			Sign sign = observation.sign();
 			if (sign.when() == null) {
@@ -188,6 +207,33 @@ final class Slots {
 								mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute())));
 			}
 		}
+	}
+
+	/** '20 mins this morning, bit slow': the time of day is the walk's. */
+	private boolean isOfWalk(Mention mention, Mention sign) {
+		if (!DAY_PARTS.contains(Coded.of(Moment.class, mention.value()))) {
+			return false;
+		}
+		int clause = this.annotation.clauses().of(mention.from());
+		boolean numbered = false;
+		for (int at = 0; at < this.words.size(); at++) {
+			boolean outside = at < mention.from() || at >= mention.to();
+			numbered |= outside && this.annotation.clauses().of(at) == clause
+					&& (Character.isDigit(this.words.form(at).charAt(0)) || this.words.is(at, "minutes"));
+		}
+		boolean apart = clause != this.annotation.clauses().of(sign.from());
+		return (apart && numbered)
+				|| (mention.to() < this.words.size() && NAMES_WALK.contains(this.words.form(mention.to())));
+	}
+
+	/** 'fine at the start, limped later': the part of the walk without the sign. */
+	private boolean isFine(Mention mention, List<Observation> observations) {
+		int clause = this.annotation.clauses().of(mention.from());
+		return this.annotation.mentions(Category.NUMBER_CUE)
+			.stream()
+			.anyMatch((cue) -> cue.value().equals("fine") && this.annotation.clauses().of(cue.from()) == clause)
+				&& observations.stream()
+					.noneMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == clause);
 	}
 
 	/** 'since this morning' is now. */
@@ -233,6 +279,16 @@ final class Slots {
 				&& this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from);
 	}
 
+	/** 'lame on the near fore and stiff behind': each place is of its own half. */
+	private boolean isJoinedBetween(Mention sign, Mention mention) {
+		for (int at = Math.min(sign.to(), mention.to()); at < Math.max(sign.from(), mention.from()); at++) {
+			if (this.words.is(at, "and") || this.words.is(at, "with") || this.words.is(at, "plus")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	/** Words between, where a clause end counts as ten and two of them are too far. */
 	private int distance(Mention sign, Mention mention) {
 		if (sign.overlaps(mention)) {
@@ -244,7 +300,7 @@ final class Slots {
 			return Integer.MAX_VALUE;
 		}
 		int between = (mention.from() >= sign.to()) ? mention.from() - sign.to() : sign.from() - mention.to();
-		return between + clauses * 10;
+		return between + clauses * 10 + (isJoinedBetween(sign, mention) ? ACROSS_AND : 0);
 	}
 
 }

@@ -66,9 +66,8 @@ final class Amounts {
 	private static @Nullable Found unboundedAt(Terms terms, int at) {
 		if (terms.is(at, "between") || terms.is(at, "from") || (terms.is(at, "anywhere") && terms.is(at + 1, "from"))) {
 			int first = at + (terms.is(at, "anywhere") ? 2 : 1);
-			Measured low = Measures.at(terms, first);
-			Found range = low == null ? null : Ranges.closed(terms, low);
-			return range;
+			Measured low = terms.is(at, "between") ? Measures.singleAt(terms, first) : Measures.at(terms, first);
+			return low == null ? null : Ranges.closed(terms, low);
 		}
 		Measured money = Measures.moneyAt(terms, at);
 		Measured measured = money == null ? Measures.at(terms, at) : money;

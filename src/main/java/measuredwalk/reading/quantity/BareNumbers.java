@@ -83,8 +83,17 @@ final class BareNumbers {
 	}
 
 	private boolean isCount(int start, Amounts.Found found) {
+		if (isKiss(found.end())) {
+			return false;
+		}
 		boolean before = this.terms.cue(start - 1, Cue.TIMES) && !this.terms.numeral(start - 2).isCardinal();
 		return before || (this.terms.cue(found.end(), Cue.TIMES) && !this.terms.numeral(found.end() + 1).isCardinal());
+	}
+
+	/** The x at the end of '15 x'. */
+	private boolean isKiss(int at) {
+		return this.terms.is(at, "x") && !this.terms.glued(at)
+				&& (at + 1 == this.terms.size() || this.terms.is(at + 1, "x") || this.terms.is(at + 1, "."));
 	}
 
 	/** 'one twenty two' is 122 or 1:22, 'eight forty' 8:40. */

@@ -14,6 +14,8 @@ final class ClockTimes {
 
 	private static final int MOST_WORDS_BEFORE = 4;
 
+	private static final int MOST_WORDS_BETWEEN = 5;
+
 	private final Terms terms;
 
 	private final LocalDateTime now;
@@ -54,7 +56,8 @@ final class ClockTimes {
 		ClockPhrase phrase = Clocks.at(this.terms, at, false);
 		boolean listed = phrase != null && !phrase.isBare() && this.terms.is(phrase.end(), "-")
 				&& !this.terms.glued(phrase.end() + 1);
-		return listed || isLed(start) ? likelyTime(start, at, phrase) : null;
+		boolean told = phrase != null && !phrase.isBare() && isInWalk(start);
+		return listed || told || isLed(start) ? likelyTime(start, at, phrase) : null;
 	}
 
 	private @Nullable Match likelyTime(int start, int at, @Nullable ClockPhrase phrase) {
@@ -82,6 +85,19 @@ final class ClockTimes {
 						&& this.terms.cue(before - 1, Cue.RETURN));
 		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
 		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
+	}
+
+	/** 'out of the door 6.45': a word for going or coming back stands a little before. */
+	private boolean isInWalk(int start) {
+		for (int at = start - 1; at >= 0 && at > start - MOST_WORDS_BETWEEN; at--) {
+			if (this.terms.cue(at, Cue.LEAVE) || this.terms.cue(at, Cue.RETURN)) {
+				return true;
+			}
+			if (this.terms.kind(at) != Token.Kind.WORD) {
+				return false;
+			}
+		}
+		return false;
 	}
 
 	private boolean isLed(int start) {

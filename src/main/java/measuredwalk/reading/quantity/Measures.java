@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads one number with its unit: '20 mins', 'half an hour', 'a good mile', '1h05'. */
 final class Measures {
 
+	/** Dictation writes 'half an our'. */
+	private static final Unit HEARD_HOUR = new Unit(Dimension.TIME, 3600, "hour", null);
+
 	private Measures() {
 	}
 
@@ -12,6 +15,12 @@ final class Measures {
 	 * The number at that place with the unit behind it, if any, or null without number.
 	 */
 	static @Nullable Measured at(Terms terms, int at) {
+		Measured single = singleAt(terms, at);
+		return single == null || !single.hasUnit() ? single : Compounds.extended(terms, single);
+	}
+
+	/** The same without smaller units behind it: 'an hour' of 'an hour and 5 minutes'. */
+	static @Nullable Measured singleAt(Terms terms, int at) {
 		NumberPhrase number = terms.is(at, "the") ? theHour(terms, at) : numberAt(terms, at);
 		number = number == null ? untoldOne(terms, at) : number;
 		if (number == null) {
@@ -53,8 +62,11 @@ final class Measures {
 	private static @Nullable NumberPhrase untoldOne(Terms terms, int at) {
 		Unit unit = terms.unit(at);
 		boolean whole = unit != null && (terms.is(at, "hour") || terms.is(at, "hr") || terms.is(at, "mile"));
-		boolean more = whole && terms.cue(at + 1, Cue.AND)
-				&& (MixedNumbers.partAfterAnd(terms, at + 1) != null || MixedNumbers.bitEnd(terms, at + 1) > at + 1);
+		if (whole && !terms.is(at, "mile") && terms.cue(at + 1, Cue.WALK) && !terms.cue(at - 1, Cue.DETERMINER)) {
+			return new NumberPhrase(1, at, NumberPhrase.Style.WORDS, false);
+		}
+		boolean more = whole && terms.cue(at + 1, Cue.AND) && (MixedNumbers.partAfterAnd(terms, at + 1) != null
+				|| MixedNumbers.bitEnd(terms, at + 1) > at + 1 || terms.numeral(at + 2).isCardinal());
 		return more ? new NumberPhrase(1, at, NumberPhrase.Style.WORDS, false) : null;
 	}
 
@@ -76,8 +88,7 @@ final class Measures {
 			return bare;
 		}
 		double value = number.value() * unit.unit().size();
-		Measured measured = new Measured(value, number, unit.unit(), unit.end(), bare.bound());
-		return Compounds.extended(terms, measured);
+		return new Measured(value, number, unit.unit(), unit.end(), bare.bound());
 	}
 
 	private static @Nullable UnitPhrase unitAfter(Terms terms, NumberPhrase number, int end) {
@@ -86,7 +97,13 @@ final class Measures {
 			at = terms.is(at, "of") ? at + 1 : at;
 			at = terms.numeral(at) == Numeral.ARTICLE || terms.is(at, "the") ? at + 1 : at;
 		}
-		UnitPhrase unit = Units.at(terms, at);
+		boolean half = terms.is(number.end() - 1, "half");
+		if (half && terms.numeral(at - 1) == Numeral.ARTICLE && terms.is(at, "our")) {
+			return new UnitPhrase(HEARD_HOUR, at + 1);
+		}
+		boolean slurred = half && terms.is(at, "and") && terms.is(at + 1, "hour");
+		UnitPhrase unit = Kilometres.isLetter(terms, at) && number.value() <= Kilometres.MOST ? Kilometres.at(at)
+				: Units.at(terms, slurred ? at + 1 : at);
 		if (unit != null) {
 			return unit;
 		}
@@ -96,7 +113,8 @@ final class Measures {
 
 	/** 'a km' and 'an hr' are said; 'a dm' and 'a g' are something else. */
 	private static boolean isAbbreviation(Terms terms, int at) {
-		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr");
+		return terms.word(at).length() <= 2 && !terms.is(at, "km") && !terms.is(at, "hr")
+				&& !Kilometres.isLetter(terms, at);
 	}
 
 	/**
@@ -110,8 +128,8 @@ final class Measures {
 			return second || isAbbreviation(terms, word) || unit.unit().is(Dimension.OTHER)
 					|| unit.unit().is(Dimension.TIMES);
 		}
-		return number.style() != NumberPhrase.Style.FIGURES && terms.word(word).length() == 1
-				&& number.style() != NumberPhrase.Style.FRACTION;
+		return number.style() != NumberPhrase.Style.FIGURES && !Kilometres.isLetter(terms, word)
+				&& terms.word(word).length() == 1 && number.style() != NumberPhrase.Style.FRACTION;
 	}
 
 }

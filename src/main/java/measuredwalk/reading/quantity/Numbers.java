@@ -55,7 +55,8 @@ final class Numbers {
 	}
 
 	private static @Nullable NumberPhrase cardinal(Terms terms, int at) {
-		NumberPhrase number = WordNumbers.at(terms, at);
+		NumberPhrase comma = DecimalComma.at(terms, at);
+		NumberPhrase number = comma == null ? WordNumbers.at(terms, at) : comma;
 		if (number == null) {
 			return null;
 		}
@@ -99,7 +100,7 @@ final class Numbers {
 
 	/** 'half', 'quarter', 'half a dozen'. */
 	private static @Nullable NumberPhrase part(Terms terms, int at) {
-		if (!terms.is(at, "half") && !terms.is(at, "quarter") && !terms.is(at, "qtr")) {
+		if (!terms.is(at, "half") && !terms.is(at, "hauf") && !terms.is(at, "quarter") && !terms.is(at, "qtr")) {
 			return null;
 		}
 		double value = 1 / terms.term(at).value();

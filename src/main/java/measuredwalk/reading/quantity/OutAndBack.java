@@ -10,9 +10,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class OutAndBack {
 
-	private static final int MOST_WORDS_BETWEEN = 8;
+	private static final int MOST_WORDS_BETWEEN = 9;
 
-	private static final int MOST_WORDS_BEFORE = 3;
+	/** 'it was ten to three when we left'. */
+	private static final int MOST_WORDS_AFTER = 3;
+
+	private static final int MOST_WORDS_BEFORE = 5;
 
 	private OutAndBack() {
 	}
@@ -33,18 +36,36 @@ final class OutAndBack {
 	}
 
 	private static @Nullable Match both(Terms terms, ClockTimes clock, Match one, Match other) {
-		if (!(one.quantity() instanceof ClockTime from) || !(other.quantity() instanceof ClockTime till)) {
+		if (!(one.quantity() instanceof ClockTime first) || !(other.quantity() instanceof ClockTime second)
+				|| second.span().firstToken() - one.end() > MOST_WORDS_BETWEEN) {
 			return null;
 		}
-		int gap = till.span().firstToken() - one.end();
-		boolean told = gap <= MOST_WORDS_BETWEEN && hasCue(terms, Cue.RETURN, one.end(), till.span().firstToken())
-				&& hasCue(terms, Cue.LEAVE, from.span().firstToken() - MOST_WORDS_BEFORE, from.span().firstToken());
-		if (!told) {
-			return null;
+		if (isLeaving(terms, 0, first, one.end()) && isReturn(terms, one.end(), second, other.end())) {
+			return range(terms, clock, first, one.end(), second, other.end());
 		}
-		TimeRange range = new TimeRanges(terms, clock).between(phrase(from, one.end()), phrase(till, other.end()),
-				from.span().firstToken(), from.span().firstToken(), till.span().firstToken());
-		return Match.of(range);
+		boolean reversed = hasCue(terms, Cue.RETURN, first.span().firstToken() - MOST_WORDS_BEFORE,
+				first.span().firstToken()) && hasCue(terms, Cue.LEAVE, one.end(), second.span().firstToken());
+		return reversed ? range(terms, clock, second, other.end(), first, one.end()) : null;
+	}
+
+	/** 'left the house at 7.55', '18:00 out'. */
+	private static boolean isLeaving(Terms terms, int from, ClockTime time, int end) {
+		int at = time.span().firstToken();
+		return hasCue(terms, Cue.LEAVE, Math.max(from, at - MOST_WORDS_BEFORE), at)
+				|| hasCue(terms, Cue.LEAVE, end, end + MOST_WORDS_AFTER);
+	}
+
+	/** 'back at 8.20', '18:20 in'. */
+	private static boolean isReturn(Terms terms, int from, ClockTime time, int end) {
+		return hasCue(terms, Cue.RETURN, from, time.span().firstToken()) || terms.cue(end, Cue.RETURN);
+	}
+
+	private static Match range(Terms terms, ClockTimes clock, ClockTime from, int fromEnd, ClockTime till,
+			int tillEnd) {
+		int begin = from.span().firstToken();
+		int end = till.span().firstToken();
+		return Match.of(new TimeRanges(terms, clock).between(phrase(from, fromEnd), phrase(till, tillEnd),
+				Math.min(begin, end), begin, end));
 	}
 
 	private static ClockPhrase phrase(ClockTime time, int end) {

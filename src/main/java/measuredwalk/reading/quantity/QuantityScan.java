@@ -12,6 +12,8 @@ final class QuantityScan {
 
 	private final Terms terms;
 
+	private final LocalDateTime now;
+
 	private final TimeRanges timeRanges;
 
 	private final ClockTimes clock;
@@ -20,6 +22,7 @@ final class QuantityScan {
 
 	QuantityScan(List<Token> tokens, LocalDateTime now) {
 		this.terms = new Terms(tokens);
+		this.now = now;
 		this.clock = new ClockTimes(this.terms, now);
 		this.timeRanges = new TimeRanges(this.terms, this.clock);
 		this.bareNumbers = new BareNumbers(this.terms, this.clock);
@@ -30,7 +33,7 @@ final class QuantityScan {
 		int at = 0;
 		while (at < this.terms.size()) {
 			boolean rate = isRate(at, matches);
-			Match match = mayStart(at) && !rate ? at(at) : null;
+			Match match = mayStart(at) && !rate ? at(at, matches) : null;
 			if (match == null) {
 				at++;
 			}
@@ -56,7 +59,7 @@ final class QuantityScan {
 		return this.terms.term(at).isKnown() || Starters.has(this.terms.word(at));
 	}
 
-	private @Nullable Match at(int at) {
+	private @Nullable Match at(int at, List<Match> before) {
 		Match date = Dates.at(this.terms, at);
 		if (date != null) {
 			return date;
@@ -65,8 +68,24 @@ final class QuantityScan {
 		if (range != null) {
 			return range;
 		}
+		Match carried = carriedAt(at, before);
+		if (carried != null) {
+			return carried;
+		}
 		Match time = this.clock.clearAt(at);
 		return time == null ? amountAt(at) : time;
+	}
+
+	/** The 'half past' behind a time that told the hour. */
+	private @Nullable Match carriedAt(int at, List<Match> before) {
+		ClockTime last = !before.isEmpty() && before.get(before.size() - 1).quantity() instanceof ClockTime time ? time
+				: null;
+		if (last == null && !this.terms.cue(at - 1, Cue.LEAVE) && !this.terms.cue(at - 2, Cue.LEAVE)) {
+			return null;
+		}
+		ClockPhrase phrase = last == null ? HourCarry.before(this.terms, at, this.now)
+				: HourCarry.at(this.terms, at, last.said().getHour(), last.said().getMinute(), last.halfOfDayKnown());
+		return phrase == null ? null : Match.of(this.clock.time(phrase, at, at));
 	}
 
 	private @Nullable Match amountAt(int at) {

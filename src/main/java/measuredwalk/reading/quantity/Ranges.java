@@ -19,7 +19,8 @@ final class Ranges {
 
 	/** The range whose first end was read, or null when no other end follows. */
 	static @Nullable Found open(Terms terms, Measured low) {
-		if (isTimeBeforeAmount(terms, low) || low.isCompound()) {
+		boolean counted = low.unit() != null && low.unit().is(Dimension.OTHER) && terms.is(low.end(), "-");
+		if (counted || isTimeBeforeAmount(terms, low) || low.isCompound()) {
 			return null;
 		}
 		int at = joinEnd(terms, low.end());

@@ -37,27 +37,19 @@ final class TimeRanges {
 			return from && !first.isBare() ? lasting(start, at, first) : null;
 		}
 		join = this.terms.cue(join, Cue.APPROXIMATE) || this.terms.is(join, "at") ? join + 1 : join;
-		ClockPhrase told = Clocks.at(this.terms, join, true);
-		ClockPhrase last = told == null ? sameHour(first, join) : told;
+		ClockPhrase carried = HourCarry.after(first, this.terms, join);
+		ClockPhrase last = carried == null ? Clocks.at(this.terms, join, true) : carried;
 		if (last == null || Units.at(this.terms, last.end()) != null || !areTimes(first, last, from)) {
 			return null;
 		}
 		return Match.of(between(first, last, start, at, join));
 	}
 
-	/** The end of 'from 3 till half past'. */
-	private @Nullable ClockPhrase sameHour(ClockPhrase first, int at) {
-		boolean half = this.terms.is(at, "half");
-		boolean past = this.terms.is(at + 1, "past") && (half || this.terms.is(at, "quarter"));
-		return past
-				? new ClockPhrase(first.hour(), half ? 30 : 15, 0, first.known(), ClockPhrase.Strength.CLEAR, at + 2)
-				: null;
-	}
-
-	private int joinEnd(int end, boolean between) {
+	private int joinEnd(int told, boolean between) {
+		int end = this.terms.is(told, "ish") ? told + 1 : told;
 		boolean join = this.terms.is(end, "-") || (this.terms.cue(end, Cue.RANGE) && !this.terms.is(end, "or"))
 				|| (between && this.terms.is(end, "and"));
-		return join ? end + 1 : end;
+		return join ? end + 1 : told;
 	}
 
 	/** Two numbers are times when one of them clearly is, or when 'from' says so. */
@@ -65,7 +57,9 @@ final class TimeRanges {
 		if (first.isClear() || last.isClear()) {
 			return true;
 		}
-		boolean likely = !first.isBare() && !last.isBare();
+		boolean quarterHours = first.isBare() && !last.isBare() && first.minute() == 0 && last.minute() % 5 == 0
+				&& last.minute() > 0 && (last.hour() == first.hour() || last.hour() == first.hour() + 1);
+		boolean likely = (!first.isBare() && !last.isBare()) || quarterHours;
 		boolean hours = first.hour() <= 12 && last.hour() <= 12 && first.minute() == 0
 				&& !(last.isBare() && last.minute() > 0);
 		return (likely && (from || last.secondOfDay() > first.secondOfDay())) || (from && hours);

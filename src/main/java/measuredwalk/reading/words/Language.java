@@ -89,7 +89,8 @@ public final class Language {
 		int apostrophe = word.indexOf('\'');
 		String stem = (apostrophe > 1) ? word.substring(0, apostrophe) : word;
 		if (!this.reader.knows(stem) && !this.reader.knows(word)) {
-			return (Character.isUpperCase(text.charAt(token.start())) && token.start() > 0) ? 0.5 : 1;
+			boolean name = Character.isUpperCase(text.charAt(token.start()));
+			return name ? ((token.start() > 0) ? 0.5 : 0.7) : 1;
 		}
 		boolean repaired = token.end() - token.start() != word.length()
 				|| !text.regionMatches(true, token.start(), word, 0, word.length());

@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WordReader {
 
+	/** The k of '2k', the th of '19th': joined to a number they are no short form. */
+	private static final int MOST_SUFFIX_LETTERS = 2;
+
 	private final Lexicon lexicon;
 
 	private final WordList english = WordList.english();
@@ -48,9 +51,19 @@ public final class WordReader {
 		List<Token> typed = Tokeniser.tokens(text);
 		List<Token> repaired = new ArrayList<>(typed.size());
 		for (Token token : typed) {
-			repaired.add((token.kind() == Token.Kind.WORD) ? repaired(token, text, name) : token);
+			Token before = repaired.isEmpty() ? null : repaired.get(repaired.size() - 1);
+			boolean suffix = before != null && isSuffix(token, before);
+			repaired.add((token.kind() == Token.Kind.WORD && !suffix) ? repaired(token, text, name) : token);
 		}
 		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
+	}
+
+	/** The k of 'half a k', and what is joined to figures. */
+	private static boolean isSuffix(Token token, Token before) {
+		boolean behindNumber = before.kind() == Token.Kind.NUMBER;
+		boolean joined = behindNumber && token.start() == before.end()
+				&& token.end() - token.start() <= MOST_SUFFIX_LETTERS;
+		return joined || (token.word().equals("k") && (behindNumber || before.word().equals("a")));
 	}
 
 	/**

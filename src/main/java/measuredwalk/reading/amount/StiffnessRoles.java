@@ -1,0 +1,60 @@
+package measuredwalk.reading.amount;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+import measuredwalk.reading.Question;
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.quantity.Duration;
+import measuredwalk.reading.words.Words;
+import measuredwalk.signs.SignKind;
+
+/** Tells which numbers of a morning's message say how long stiffness took to ease. */
+final class StiffnessRoles {
+
+	/** What owners call it when a dog has not loosened up yet. */
+	private static final Set<SignKind> STIFF = EnumSet.of(SignKind.STIFFNESS, SignKind.DIFFICULTY_RISING,
+			SignKind.LAMENESS);
+
+	private final RoleCues cues;
+
+	private final Words words;
+
+	private final Neighbours near;
+
+	private final List<Observation> observations;
+
+	private final boolean stiffMorning;
+
+	StiffnessRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
+		this.cues = cues;
+		this.words = annotation.words();
+		this.near = new Neighbours(annotation);
+		this.observations = observations;
+		this.stiffMorning = question == Question.MORNING && observations.stream()
+			.anyMatch((seen) -> seen.sign().present() && STIFF.contains(seen.sign().kind()));
+	}
+
+	boolean isStiffMorning() {
+		return this.stiffMorning;
+	}
+
+	/** 'stiff about 10': a bare number that ends its clause. */
+	private boolean isAlone(Placed placed) {
+		boolean ofSign = this.observations.stream()
+			.anyMatch((seen) -> this.near.clause(seen) == this.near.clause(placed));
+		return ofSign && this.words.isBreakBefore(placed.to()) && !this.words.isBreakBefore(placed.from())
+				&& !this.cues.before("numbered", placed);
+	}
+
+	boolean has(Placed placed) {
+		boolean hour = !(placed.quantity() instanceof Duration) && this.cues.before("hour-told", placed);
+		return this.stiffMorning && !hour
+				&& (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
+						|| this.cues.before("loosened", placed) || this.cues.before("first", placed) || isAlone(placed)
+						|| this.words.is(placed.from() - 1, "in"));
+	}
+
+}
