@@ -2,7 +2,7 @@ package measuredwalk.browser;
 
 import measuredwalk.messaging.Channel;
 import measuredwalk.messaging.Delivery;
-import measuredwalk.messaging.OutgoingMessage;
+import measuredwalk.messaging.Parcel;
 import org.springframework.stereotype.Component;
 
 /**
@@ -19,8 +19,8 @@ class BrowserChannel implements Channel {
 	}
 
 	@Override
-	public Delivery deliver(String address, OutgoingMessage message) {
-		return Delivery.taken(address);
+	public Delivery deliver(Parcel parcel) {
+		return Delivery.taken(parcel.address());
 	}
 
 }

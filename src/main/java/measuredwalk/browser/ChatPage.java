@@ -69,7 +69,7 @@ class ChatPage {
 
 	@GetMapping("/")
 	String page(@RequestParam(defaultValue = "wren") String as, Model model) {
-		this.post.deliverNow();
+		this.post.deliverNow(chat(RehearsalPerson.at(as)).id());
 		fill(model, RehearsalPerson.at(as));
 		return "chat";
 	}
@@ -86,8 +86,9 @@ class ChatPage {
 			@RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace, Model model) {
 		RehearsalPerson person = RehearsalPerson.at(as);
 		if (!text.isBlank()) {
-			this.inbox.receive(chat(person), UUID.randomUUID().toString(), person.shownName(), text);
-			this.post.deliverNow();
+			Chat chat = chat(person);
+			this.inbox.receive(chat, UUID.randomUUID().toString(), person.shownName(), text);
+			this.post.deliverNow(chat.id());
 		}
 		return shown(person, inPlace, model);
 	}

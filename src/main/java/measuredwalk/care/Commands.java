@@ -38,8 +38,10 @@ class Commands {
 
 	private final CheckIns checkIns;
 
+	private final EvidenceWords evidence;
+
 	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
-			LogWords log, Journal journal, CheckIns checkIns) {
+			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence) {
 		this.households = households;
 		this.joining = joining;
 		this.talk = talk;
@@ -48,6 +50,7 @@ class Commands {
 		this.log = log;
 		this.journal = journal;
 		this.checkIns = checkIns;
+		this.evidence = evidence;
 		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
 				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
 				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
@@ -93,8 +96,11 @@ class Commands {
 	}
 
 	private void why(Turn turn, Reply reply) {
-		List<String> reasons = this.suggestions.reasons(turn.dog());
-		reply.say(Phrase.WHY, Map.of("reasons", String.join("\n", reasons)));
+		reply.say(Phrase.WHY, Map.of("reasons", String.join("\n", this.suggestions.reasons(turn.dog()))));
+		List<String> evidence = this.evidence.sentences(turn.dog());
+		if (!evidence.isEmpty()) {
+			reply.say(String.join("\n", evidence));
+		}
 	}
 
 	private void undo(Turn turn, Reply reply) {

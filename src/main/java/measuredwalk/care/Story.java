@@ -58,10 +58,12 @@ class Story implements IncomingHandler {
 
 	private final FirstDragging dragging;
 
+	private final WhatIf whatIf;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging) {
+			FirstDragging dragging, WhatIf whatIf) {
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -78,6 +80,7 @@ class Story implements IncomingHandler {
 		this.suggestions = suggestions;
 		this.askBacks = askBacks;
 		this.dragging = dragging;
+		this.whatIf = whatIf;
 	}
 
 	@Override
@@ -85,6 +88,10 @@ class Story implements IncomingHandler {
 		Reply reply = reply(message);
 		if (message.text().strip().startsWith("/")) {
 			this.commands.run(message, reply);
+			return;
+		}
+		if (message.wordless()) {
+			wordless(message, reply);
 			return;
 		}
 		this.households.carerIn(message.chatId())
@@ -98,6 +105,16 @@ class Story implements IncomingHandler {
 
 	private Reply reply(IncomingMessage message) {
 		return new Reply(this.outbox, this.replies, message.chatId(), "in/" + message.id());
+	}
+
+	/**
+	 * The bot can neither hear nor see; it says so, but not to somebody who wants no
+	 * messages.
+	 */
+	private void wordless(IncomingMessage message, Reply reply) {
+		if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
+			reply.say(message.spoken() ? Phrase.CANNOT_LISTEN : Phrase.CANNOT_SEE);
+		}
 	}
 
 	private void stranger(IncomingMessage message, Reply reply) {
@@ -129,7 +146,8 @@ class Story implements IncomingHandler {
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.dragging.answered(turn, open, reply) || saysNoWalk(turn, reading, open, reply)) {
+		if (this.dragging.answered(turn, open, reply) || this.whatIf.answered(turn, reply)
+				|| saysNoWalk(turn, reading, open, reply)) {
 			return;
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));

@@ -55,6 +55,14 @@ public enum Phrase implements Coded {
 	IF_WRONG,
 	/** The reasons, one by one. */
 	WHY,
+	/** On how many walks of what length a sign was seen. */
+	EVIDENCE_WALKS,
+	/** How many mornings were worse than usual. */
+	EVIDENCE_MORNINGS,
+	/** A walk that was asked about is within today's suggestion. */
+	WHAT_IF_WITHIN,
+	/** A walk that was asked about is more than today's suggestion. */
+	WHAT_IF_TOO_MUCH,
 	/** The heading of the log. */
 	LOG,
 	/** The log is empty. */
@@ -93,6 +101,10 @@ public enum Phrase implements Coded {
 	NO_WALK,
 	/** The end of a check-in. */
 	CHECK_IN_DONE,
+	/** A voice message came, which the bot cannot hear. */
+	CANNOT_LISTEN,
+	/** A picture or something else came that the bot cannot read. */
+	CANNOT_SEE,
 	/** Something went wrong here. */
 	APOLOGY,
 	/** The words that a dog's signs are joined by. */

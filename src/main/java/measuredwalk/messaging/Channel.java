@@ -10,12 +10,27 @@ public interface Channel {
 	String name();
 
 	/**
+	 * The longest text that fits into one message; longer ones are sent in parts.
+	 * @return a number of UTF-16 code units, at least 2
+	 */
+	default int longestText() {
+		return Integer.MAX_VALUE;
+	}
+
+	/**
+	 * How quickly messages may follow each other.
+	 * @return the channel's pace
+	 */
+	default Pace pace() {
+		return Pace.UNLIMITED;
+	}
+
+	/**
 	 * Hands a message to the channel. Called for one message of a chat at a time, in
-	 * order.
-	 * @param address the chat's address on this channel
-	 * @param message the message
+	 * order, and for several chats side by side.
+	 * @param parcel the message
 	 * @return what became of it
 	 */
-	Delivery deliver(String address, OutgoingMessage message);
+	Delivery deliver(Parcel parcel);
 
 }

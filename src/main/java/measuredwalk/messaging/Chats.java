@@ -1,7 +1,6 @@
 package measuredwalk.messaging;
 
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Optional;
@@ -31,13 +30,18 @@ public class Chats {
 	 */
 	@Transactional
 	public Chat at(String channel, String address) {
+		return find(channel, address).orElseGet(() -> make(channel, address));
+	}
+
+	private Chat make(String channel, String address) {
 		this.database.sql("insert into chat (channel, address, created_at) values (?, ?, ?) on conflict do nothing")
 			.params(channel, address, this.clock.instant().atOffset(ZoneOffset.UTC))
 			.update();
-		return this.database.sql("select id, channel, address from chat where channel = ? and address = ?")
-			.params(channel, address)
-			.query(Chat.class)
-			.single();
+		Chat chat = find(channel, address).orElseThrow();
+		this.database.sql("insert into chat_turn (chat_id) values (?) on conflict do nothing")
+			.param(chat.id())
+			.update();
+		return chat;
 	}
 
 	/**
@@ -52,6 +56,13 @@ public class Chats {
 			.optional();
 	}
 
+	private Optional<Chat> find(String channel, String address) {
+		return this.database.sql("select id, channel, address from chat where channel = ? and address = ?")
+			.params(channel, address)
+			.query(Chat.class)
+			.optional();
+	}
+
 	/**
 	 * Forgets chats and all that was said in them.
 	 * @param ids their numbers
@@ -61,12 +72,46 @@ public class Chats {
 		ids.forEach((id) -> this.database.sql("delete from chat where id = ?").param(id).update());
 	}
 
-	void markGone(long id, Instant at) {
-		this.database.sql("update chat set gone_at = ? where id = ?").params(at.atOffset(ZoneOffset.UTC), id).update();
+	/**
+	 * Notes that nothing can be sent to a chat: its person blocked the bot, or its group
+	 * put it out. Does nothing when the chat is not known.
+	 * @param channel the channel's name
+	 * @param address the address on that channel
+	 */
+	public void gone(String channel, String address) {
+		find(channel, address).ifPresent((chat) -> markGone(chat.id()));
 	}
 
+	/**
+	 * Notes that messages can be sent to a chat again.
+	 * @param channel the channel's name
+	 * @param address the address on that channel
+	 */
+	public void back(String channel, String address) {
+		find(channel, address).ifPresent((chat) -> markBack(chat.id()));
+	}
+
+	/**
+	 * Whether messages can be sent to a chat, as far as is known.
+	 * @param id the chat's number
+	 * @return false when the person blocked the bot, or the chat is not known
+	 */
+	public boolean reachable(long id) {
+		return this.database.sql("select exists (select 1 from chat where id = ? and gone_at is null)")
+			.param(id)
+			.query(Boolean.class)
+			.single();
+	}
+
+	void markGone(long id) {
+		this.database.sql("update chat set gone_at = ? where id = ? and gone_at is null")
+			.params(this.clock.instant().atOffset(ZoneOffset.UTC), id)
+			.update();
+	}
+
+	/** A chat that is not gone is left alone: its row may be locked by a worker. */
 	void markBack(long id) {
-		this.database.sql("update chat set gone_at = null where id = ?").param(id).update();
+		this.database.sql("update chat set gone_at = null where id = ? and gone_at is not null").param(id).update();
 	}
 
 }

@@ -8,8 +8,8 @@ import java.time.Duration;
  * @param outcome what became of it
  * @param detail the channel's own name for a message that it took; otherwise what was
  * wrong, without the message's text
- * @param pause how long to wait before trying again, in real time; zero but for
- * {@link Outcome#TRY_LATER}
+ * @param pause how long to leave this chat alone before trying again, in real time; zero
+ * but for {@link Outcome#TRY_LATER} and {@link Outcome#SLOW_DOWN}
  */
 public record Delivery(Outcome outcome, String detail, Duration pause) {
 
@@ -18,8 +18,10 @@ public record Delivery(Outcome outcome, String detail, Duration pause) {
 
 		/** The channel has taken it. */
 		TAKEN,
-		/** The channel asks to try again after some time. */
+		/** The channel is out of order and may have taken it or not. */
 		TRY_LATER,
+		/** The channel did not take it and says how long to wait. */
+		SLOW_DOWN,
 		/** Nothing more can be sent to this chat. */
 		CHAT_GONE,
 		/** This message can never be sent. */
@@ -31,8 +33,14 @@ public record Delivery(Outcome outcome, String detail, Duration pause) {
 		return new Delivery(Outcome.TAKEN, channelMessageId, Duration.ZERO);
 	}
 
-	public static Delivery tryLater(Duration wait, String why) {
-		return new Delivery(Outcome.TRY_LATER, why, wait);
+	/** The pause grows with each attempt. */
+	public static Delivery tryLater(String why) {
+		return new Delivery(Outcome.TRY_LATER, why, Duration.ZERO);
+	}
+
+	/** The channel itself said how long to wait. */
+	public static Delivery slowDown(Duration wait, String why) {
+		return new Delivery(Outcome.SLOW_DOWN, why, wait);
 	}
 
 	public static Delivery chatGone(String why) {

@@ -1,75 +1,66 @@
 package measuredwalk.messaging;
 
-import java.time.Instant;
+import java.sql.SQLException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.concurrent.locks.LockSupport;
 
-import measuredwalk.clock.TimedWork;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.core.annotation.Order;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Takes stored messages one by one, chat by chat in order, and has them handled. What one
- * message causes commits in one transaction with the mark that it was handled.
+ * Takes the oldest stored message of a chat and has it handled. What the message causes
+ * commits in one transaction with the mark that it was handled.
  */
 @Component
-@Order(20)
-class InboxWorker implements TimedWork {
+class InboxWorker {
 
 	/** A message that fails this often is set aside, so that it cannot block its chat. */
 	private static final int MOST_ATTEMPTS = 3;
 
-	private static final long PAUSE_NANOS = 5_000_000;
+	/** Two chats that write to the same dog may get in each other's way a few times. */
+	private static final int MOST_CONFLICTS = 25;
+
+	/**
+	 * SQLSTATE of a lost race: serialization failure, deadlock, lock not available, a
+	 * unique key taken meanwhile, and what PostgreSQL says to everything after that.
+	 */
+	private static final Set<String> PASSING = Set.of("40001", "40P01", "55P03", "HYT00", "23505", "25P02");
 
 	private static final Logger log = LoggerFactory.getLogger(InboxWorker.class);
 
-	private final Inbox inbox;
+	private final InboxQueue queue;
 
 	private final TransactionTemplate transaction;
 
 	private final ObjectProvider<IncomingHandler> handlers;
 
-	InboxWorker(Inbox inbox, TransactionTemplate transaction, ObjectProvider<IncomingHandler> handlers) {
-		this.inbox = inbox;
+	InboxWorker(InboxQueue queue, TransactionTemplate transaction, ObjectProvider<IncomingHandler> handlers) {
+		this.queue = queue;
 		this.transaction = transaction;
 		this.handlers = handlers;
 	}
 
-	@Override
-	public Optional<Instant> nextDue() {
-		return Optional.empty();
+	enum Turn {
+
+		/** A message was handled, or set aside. */
+		HANDLED,
+		/** Nothing waits in this chat any more. */
+		EMPTY,
+		/** Another instance has this chat. */
+		ELSEWHERE
+
 	}
 
-	@Override
-	public void catchUp() {
-		while (this.inbox.anyWaiting()) {
-			if (!handleWaiting()) {
-				LockSupport.parkNanos(PAUSE_NANOS);
-			}
-		}
-	}
-
-	/**
-	 * Handles the oldest message of each chat that has one and is not locked.
-	 * @return true when there was anything to handle
-	 */
-	boolean handleWaiting() {
-		boolean any = false;
-		for (long chatId : this.inbox.waitingChats()) {
-			any |= handleOldest(chatId);
-		}
-		return any;
-	}
-
-	private boolean handleOldest(long chatId) {
+	Turn handleOldest(long chatId) {
 		AtomicReference<IncomingMessage> taken = new AtomicReference<>();
 		try {
-			return Boolean.TRUE.equals(this.transaction.execute((status) -> handleOldest(chatId, taken)));
+			return this.transaction.execute((status) -> handleOldest(chatId, taken));
 		}
 		catch (RuntimeException ex) {
 			IncomingMessage message = taken.get();
@@ -77,32 +68,53 @@ class InboxWorker implements TimedWork {
 				throw ex;
 			}
 			failed(message, ex);
-			return true;
+			return Turn.HANDLED;
 		}
 	}
 
-	private boolean handleOldest(long chatId, AtomicReference<IncomingMessage> taken) {
-		if (!this.inbox.lock(chatId)) {
-			return false;
+	private Turn handleOldest(long chatId, AtomicReference<IncomingMessage> taken) {
+		if (!this.queue.lock(chatId)) {
+			return Turn.ELSEWHERE;
 		}
-		Optional<IncomingMessage> message = this.inbox.oldestWaiting(chatId);
+		Optional<IncomingMessage> message = this.queue.oldestWaiting(chatId);
 		message.ifPresent((waiting) -> {
 			taken.set(waiting);
-			this.handlers.getObject().handle(waiting);
-			this.inbox.markHandled(waiting.id());
+			Handling.run(() -> this.handlers.getObject().handle(waiting));
+			this.queue.markHandled(waiting.id());
 		});
-		return message.isPresent();
+		return message.isPresent() ? Turn.HANDLED : Turn.EMPTY;
 	}
 
 	private void failed(IncomingMessage message, RuntimeException cause) {
-		log.error("Message {} could not be handled.", message.id(), cause);
+		boolean conflict = passing(cause);
+		if (conflict) {
+			log.info("Message {} met another writer and is handled again: {}.", message.id(), cause.getClass());
+		}
+		else {
+			log.error("Message {} could not be handled.", message.id(), cause);
+		}
 		this.transaction.executeWithoutResult((status) -> {
-			int attempts = this.inbox.countFailure(message.id(), cause.getClass().getName());
-			if (attempts >= MOST_ATTEMPTS) {
-				this.inbox.markFailed(message.id());
-				this.handlers.getObject().apologise(message);
+			int attempts = this.queue.countFailure(message.id(), cause.getClass().getName());
+			if (attempts >= (conflict ? MOST_CONFLICTS : MOST_ATTEMPTS)) {
+				this.queue.markFailed(message.id());
+				Handling.run(() -> this.handlers.getObject().apologise(message));
 			}
 		});
+	}
+
+	/**
+	 * Whether trying again may help: somebody else wrote the same row at the same time,
+	 * or the database is away. The libraries wrap that in many ways, so the database's
+	 * own code counts.
+	 */
+	private static boolean passing(Throwable cause) {
+		for (Throwable each = cause; each != null; each = each.getCause()) {
+			if (each instanceof TransientDataAccessException || each instanceof DataAccessResourceFailureException
+					|| (each instanceof SQLException sql && PASSING.contains(String.valueOf(sql.getSQLState())))) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 }

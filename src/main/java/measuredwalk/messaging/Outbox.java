@@ -3,7 +3,6 @@ package measuredwalk.messaging;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -18,14 +17,18 @@ import org.springframework.stereotype.Service;
 @Service
 public class Outbox {
 
-	private static final String COLUMNS = "id, chat_id, text, choices, written_at, sent_at";
-
 	/** Choices stand in one column, each on a line; no choice holds a line break. */
 	private static final String CHOICE_BREAK = "\n";
+
+	private static final int ANSWER = 0;
+
+	private static final int PROMPT = 1;
 
 	private final JdbcClient database;
 
 	private final Clock clock;
+
+	private final Bell bell = new Bell();
 
 	Outbox(JdbcClient database, Clock clock) {
 		this.database = database;
@@ -33,7 +36,9 @@ public class Outbox {
 	}
 
 	/**
-	 * Writes a message to be sent once this transaction has committed.
+	 * Writes a message to be sent once this transaction has committed. What is written
+	 * while a message is handled answers somebody who waits, and goes out before
+	 * everything else.
 	 * @param chatId the chat that it goes to
 	 * @param uniqueKey what it is the answer to; a second message of the same key is not
 	 * sent
@@ -41,10 +46,24 @@ public class Outbox {
 	 */
 	public void write(long chatId, String uniqueKey, OutgoingMessage message) {
 		OffsetDateTime now = this.clock.instant().atOffset(ZoneOffset.UTC);
+		boolean answer = Handling.inProgress();
 		this.database.sql("""
-				insert into outbox_message (chat_id, unique_key, text, choices, written_at, not_before, state, attempts)
-				values (?, ?, ?, ?, ?, ?, 'waiting', 0) on conflict do nothing""")
-			.params(chatId, uniqueKey, message.text(), String.join(CHOICE_BREAK, message.choices()), now, now)
+				insert into outbox_message (chat_id, unique_key, text, choices, written_at, state, attempts, priority)
+				values (?, ?, ?, ?, ?, 'waiting', 0, ?) on conflict do nothing""")
+			.params(chatId, uniqueKey, message.text(), String.join(CHOICE_BREAK, message.choices()), now,
+					answer ? ANSWER : PROMPT)
+			.update();
+		if (answer) {
+			hurry(chatId);
+		}
+		this.bell.ringAfterCommit();
+	}
+
+	/** An answer cannot overtake in its own chat, so what stands before it goes first. */
+	private void hurry(long chatId) {
+		this.database
+			.sql("update outbox_message set priority = ? where chat_id = ? and state = 'waiting' and priority > ?")
+			.params(ANSWER, chatId, ANSWER)
 			.update();
 	}
 
@@ -54,56 +73,53 @@ public class Outbox {
 	 * @return all messages, sent or not yet
 	 */
 	public List<OutboxEntry> of(long chatId) {
-		return this.database.sql("select " + COLUMNS + " from outbox_message where chat_id = ? order by id")
+		return this.database.sql(
+				"select id, chat_id, text, choices, written_at, sent_at from outbox_message where chat_id = ? order by id")
 			.param(chatId)
 			.query(Outbox::entry)
 			.list();
 	}
 
-	/** The oldest waiting message of each chat: a later one never overtakes it. */
-	List<OutboxEntry> due() {
-		return this.database.sql("select " + COLUMNS + " " + """
-				from outbox_message where state = 'waiting' and not_before <= ? and id in
-				(select min(id) from outbox_message where state = 'waiting' group by chat_id) order by id""")
-			.param(this.clock.instant().atOffset(ZoneOffset.UTC))
-			.query(Outbox::entry)
-			.list();
+	/**
+	 * Looks up a choice that was offered, when its button is pressed.
+	 * @param channel the channel that the press came from
+	 * @param address the chat's address on it
+	 * @param outboxId the message that offered the choice
+	 * @param index the choice's place in the message, from 0
+	 * @return the choice's text, or empty when this chat was offered no such choice
+	 */
+	public Optional<String> choice(String channel, String address, long outboxId, int index) {
+		return this.database.sql("""
+				select choices from outbox_message where id = ? and chat_id =
+				(select id from chat where channel = ? and address = ?)""")
+			.params(outboxId, channel, address)
+			.query((row, number) -> choices(row))
+			.optional()
+			.filter((offered) -> index >= 0 && index < offered.size())
+			.map((offered) -> offered.get(index));
 	}
 
-	Optional<Instant> nextDue() {
-		return this.database.sql("select min(not_before) from outbox_message where state = 'waiting'")
-			.query((row, number) -> Optional.ofNullable(instant(row, 1)))
-			.single();
+	/** Rings when a message has been written. */
+	Bell bell() {
+		return this.bell;
 	}
 
-	void markSent(long id, String channelMessageId) {
-		this.database.sql("""
-				update outbox_message set state = 'sent', attempts = attempts + 1, sent_at = ?, channel_message_id = ?
-				where id = ?""").params(this.clock.instant().atOffset(ZoneOffset.UTC), channelMessageId, id).update();
+	static OutgoingMessage message(ResultSet row) throws SQLException {
+		return new OutgoingMessage(row.getString("text"), choices(row));
 	}
 
-	void markForLater(long id, Duration wait, String why) {
-		this.database.sql("update outbox_message set attempts = attempts + 1, not_before = ?, failure = ? where id = ?")
-			.params(this.clock.instant().plus(wait).atOffset(ZoneOffset.UTC), why, id)
-			.update();
-	}
-
-	void markDead(long id, String why) {
-		this.database.sql("update outbox_message set state = 'dead', attempts = attempts + 1, failure = ? where id = ?")
-			.params(why, id)
-			.update();
+	private static List<String> choices(ResultSet row) throws SQLException {
+		String choices = row.getString("choices");
+		return choices.isEmpty() ? List.of() : List.of(choices.split(CHOICE_BREAK));
 	}
 
 	private static OutboxEntry entry(ResultSet row, int number) throws SQLException {
-		String choices = row.getString("choices");
-		List<String> offered = choices.isEmpty() ? List.of() : List.of(choices.split(CHOICE_BREAK));
 		Instant writtenAt = row.getObject("written_at", OffsetDateTime.class).toInstant();
-		return new OutboxEntry(row.getLong("id"), row.getLong("chat_id"),
-				new OutgoingMessage(row.getString("text"), offered), writtenAt, instant(row, 6));
+		return new OutboxEntry(row.getLong("id"), row.getLong("chat_id"), message(row), writtenAt, sentAt(row));
 	}
 
-	private static @Nullable Instant instant(ResultSet row, int column) throws SQLException {
-		OffsetDateTime time = row.getObject(column, OffsetDateTime.class);
+	private static @Nullable Instant sentAt(ResultSet row) throws SQLException {
+		OffsetDateTime time = row.getObject("sent_at", OffsetDateTime.class);
 		return (time != null) ? time.toInstant() : null;
 	}
 

@@ -1,67 +1,112 @@
 package measuredwalk.messaging;
 
-import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.concurrent.locks.LockSupport;
 
 import measuredwalk.clock.TimedWork;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Hands waiting messages to their channels, one at a time, in order for each chat. */
+/**
+ * Sends what was written, as quickly as each channel allows. Only one instance sends, and
+ * it keeps to real time whatever the rehearsal clock shows.
+ */
 @Component
 @Order(30)
 class OutboxSender implements TimedWork {
 
-	private final Outbox outbox;
+	/** Another instance may write a message: nobody rings for that. */
+	private static final Duration LOOK_AGAIN = Duration.ofMillis(200);
 
-	private final Chats chats;
+	private static final Duration AFTER_TROUBLE = Duration.ofSeconds(1);
 
-	private final Clock clock;
+	/** The rehearsal clock waits no longer than this for a channel that takes nothing. */
+	private static final Duration PATIENCE = Duration.ofSeconds(30);
 
-	private final Map<String, Channel> channels;
+	private static final long PAUSE_NANOS = 2_000_000;
 
-	OutboxSender(Outbox outbox, Chats chats, Clock clock, List<Channel> channels) {
-		this.outbox = outbox;
-		this.chats = chats;
-		this.clock = clock;
-		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
+	private static final Logger log = LoggerFactory.getLogger(OutboxSender.class);
+
+	private final OutboxQueue queue;
+
+	private final Dispatch dispatch;
+
+	private final Bell bell;
+
+	private final Lease lease;
+
+	private volatile SendRound round;
+
+	private volatile boolean running;
+
+	private volatile Thread thread = Thread.currentThread();
+
+	OutboxSender(OutboxQueue queue, Dispatch dispatch, Outbox outbox, Leases leases) {
+		this.queue = queue;
+		this.dispatch = dispatch;
+		this.bell = outbox.bell();
+		this.lease = leases.of("sender");
+		this.round = new SendRound(queue, dispatch, this.bell);
 	}
 
 	@Override
 	public Optional<Instant> nextDue() {
-		return this.outbox.nextDue();
+		return Optional.empty();
 	}
 
 	@Override
-	public synchronized void catchUp() {
-		List<OutboxEntry> due = this.outbox.due();
-		while (!due.isEmpty()) {
-			due.forEach(this::send);
-			due = this.outbox.due();
+	public void catchUp() {
+		long sent = this.round.finished();
+		long since = System.nanoTime();
+		while (this.running && this.queue.anyWaiting()) {
+			this.bell.ring();
+			LockSupport.parkNanos(PAUSE_NANOS);
+			if (sent != this.round.finished() || !this.lease.held()) {
+				sent = this.round.finished();
+				since = System.nanoTime();
+			}
+			else if (System.nanoTime() - since > PATIENCE.toNanos()) {
+				log.warn("The clock moves on although messages wait: their channel has taken none for {} s.",
+						PATIENCE.toSeconds());
+				return;
+			}
 		}
 	}
 
-	private void send(OutboxEntry entry) {
-		Chat chat = this.chats.find(entry.chatId()).orElseThrow();
-		Channel channel = this.channels.get(chat.channel());
-		Delivery delivery = (channel != null) ? channel.deliver(chat.address(), entry.message())
-				: Delivery.refused("The channel '" + chat.channel() + "' is switched off.");
-		note(entry, delivery);
+	void catchUp(long chatId) {
+		long since = System.nanoTime();
+		while (this.running && this.queue.anyWaiting(chatId) && System.nanoTime() - since < PATIENCE.toNanos()) {
+			this.bell.ring();
+			LockSupport.parkNanos(PAUSE_NANOS);
+		}
 	}
 
-	private void note(OutboxEntry entry, Delivery delivery) {
-		switch (delivery.outcome()) {
-			case TAKEN -> this.outbox.markSent(entry.id(), delivery.detail());
-			case TRY_LATER -> this.outbox.markForLater(entry.id(), delivery.pause(), delivery.detail());
-			case REFUSED -> this.outbox.markDead(entry.id(), delivery.detail());
-			case CHAT_GONE -> {
-				this.outbox.markDead(entry.id(), delivery.detail());
-				this.chats.markGone(entry.chatId(), this.clock.instant());
+	void start() {
+		this.round = new SendRound(this.queue, this.dispatch, this.bell);
+		this.running = true;
+		this.thread = Daemon.start("outbox", this::work);
+	}
+
+	/** Lets messages that are on their way arrive, so that they are not sent again. */
+	void stop() {
+		this.running = false;
+		this.bell.ring();
+		Daemon.awaitEnd(this.thread);
+		this.round.stop();
+	}
+
+	private void work() {
+		while (this.running) {
+			try {
+				this.bell.await(this.lease.held() ? this.round.send(LOOK_AGAIN) : LOOK_AGAIN);
+			}
+			catch (RuntimeException ex) {
+				log.warn("Messages cannot be sent at the moment; they wait.", ex);
+				this.bell.await(AFTER_TROUBLE);
 			}
 		}
 	}

@@ -1,89 +1,50 @@
 package measuredwalk.messaging;
 
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
-
-import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
-/**
- * Keeps messages moving: handles what came in and sends what was written, many times a
- * second, and at once when it is nudged.
- */
+/** Keeps messages moving: has what came in handled, and what was written sent. */
 @Component
 public class Post implements SmartLifecycle {
 
-	private static final long ROUND_MILLIS = 200;
-
-	private static final Logger log = LoggerFactory.getLogger(Post.class);
-
-	private final InboxWorker worker;
+	private final InboxWorkers workers;
 
 	private final OutboxSender sender;
 
-	private volatile @Nullable ScheduledExecutorService rounds;
+	private volatile boolean running;
 
-	Post(InboxWorker worker, OutboxSender sender) {
-		this.worker = worker;
+	Post(InboxWorkers workers, OutboxSender sender) {
+		this.workers = workers;
 		this.sender = sender;
 	}
 
-	/** Handles and sends all that waits, and returns when that is done. */
-	public void deliverNow() {
-		this.worker.catchUp();
-		this.sender.catchUp();
-	}
-
-	private void round() {
-		try {
-			this.worker.handleWaiting();
-			this.sender.catchUp();
-		}
-		catch (RuntimeException ex) {
-			log.warn("Messages could not be moved on; the next round tries again.", ex);
-		}
+	/**
+	 * Returns when all that a chat said is handled and all that was written to it is
+	 * sent.
+	 * @param chatId the chat
+	 */
+	public void deliverNow(long chatId) {
+		this.workers.catchUp(chatId);
+		this.sender.catchUp(chatId);
 	}
 
 	@Override
 	public void start() {
-		ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor((task) -> {
-			Thread thread = new Thread(task, "post");
-			thread.setDaemon(true);
-			return thread;
-		});
-		var unused = executor.scheduleWithFixedDelay(this::round, ROUND_MILLIS, ROUND_MILLIS, TimeUnit.MILLISECONDS);
-		this.rounds = executor;
+		this.workers.start();
+		this.sender.start();
+		this.running = true;
 	}
 
 	@Override
 	public void stop() {
-		ScheduledExecutorService executor = this.rounds;
-		this.rounds = null;
-		if (executor != null) {
-			executor.shutdown();
-			awaitLastRound(executor);
-		}
-	}
-
-	private static void awaitLastRound(ScheduledExecutorService executor) {
-		try {
-			if (!executor.awaitTermination(10, TimeUnit.SECONDS)) {
-				executor.shutdownNow();
-			}
-		}
-		catch (InterruptedException ex) {
-			executor.shutdownNow();
-			Thread.currentThread().interrupt();
-		}
+		this.running = false;
+		this.workers.stop();
+		this.sender.stop();
 	}
 
 	@Override
 	public boolean isRunning() {
-		return this.rounds != null;
+		return this.running;
 	}
 
 }

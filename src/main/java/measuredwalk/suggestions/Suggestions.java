@@ -7,6 +7,7 @@ import java.util.List;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
+import measuredwalk.tolerance.Evidence;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceEvent;
 import measuredwalk.tolerance.ToleranceModel;
@@ -38,8 +39,33 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Suggestion today(Dog dog) {
-		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
-		return this.model.suggest(history(dog), today);
+		return this.model.suggest(history(dog), day(dog));
+	}
+
+	/**
+	 * The chance that a walk of some length is too much today.
+	 * @param dog the dog
+	 * @param minutes its length in minutes, above 0
+	 * @return the chance, in [0, 1]
+	 */
+	@Transactional(readOnly = true)
+	public double chanceOfTrouble(Dog dog, double minutes) {
+		return this.model.chances(history(dog), day(dog)).ofTrouble(minutes);
+	}
+
+	/**
+	 * What the journal of the last days shows.
+	 * @param dog the dog
+	 * @param days how many days to look back
+	 * @return counts of walks and mornings that were told
+	 */
+	@Transactional(readOnly = true)
+	public Evidence evidence(Dog dog, int days) {
+		return this.model.evidence(history(dog), day(dog), days);
+	}
+
+	private LocalDate day(Dog dog) {
+		return this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
 	}
 
 	/**

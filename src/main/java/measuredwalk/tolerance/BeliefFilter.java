@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class BeliefFilter {
 
 	/** Where the tails of steps are cut, in standard deviations. */
-	private static final double REACH = 4.5;
+	private static final double REACH = 5.5;
 
 	private final ToleranceSettings settings;
 
@@ -107,7 +107,7 @@ final class BeliefFilter {
 		double[][] seen = (morning != null) ? morning.of(this.overload, walks.load()) : null;
 		List<KindMove> moves = new ArrayList<>();
 		for (int from = 0; from < 2; from++) {
-			double[] flare = this.flareMoves.flare(from == 1, walks.load());
+			double[] flare = this.flareMoves.flare(from == 1, walks.overload());
 			for (int to = 0; to < 2; to++) {
 				double[] common = new double[flare.length];
 				for (int i = 0; i < common.length; i++) {
@@ -145,6 +145,11 @@ final class BeliefFilter {
 	 * @return the law of the log of today's tolerance in minutes
 	 */
 	GridLaw today(PointMasses belief, DayWalks walks) {
+		return new GridLaw(this.axes.today(), todayMasses(belief, walks));
+	}
+
+	/** Not normalised: the sum is the chance of what was told of the walks. */
+	private double[] todayMasses(PointMasses belief, DayWalks walks) {
 		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
 		double[] today = new double[this.axes.today().size()];
 		double[] placed = new double[today.length];
@@ -157,7 +162,7 @@ final class BeliefFilter {
 				placed = new double[today.length];
 			}
 		}
-		return new GridLaw(this.axes.today(), today);
+		return today;
 	}
 
 	private void addToday(double[] placed, ClassLikelihood said, double[] today) {
@@ -166,6 +171,22 @@ final class BeliefFilter {
 		for (int i = 0; i < today.length; i++) {
 			today[i] += moved[i] * said.today()[i];
 		}
+	}
+
+	/**
+	 * The chance that a sign is told of a walk, for what is known before today's walks.
+	 * @param belief the belief of this morning
+	 * @param load the walk's load
+	 * @return the chance
+	 */
+	double chanceOfSign(PointMasses belief, double load) {
+		DayWalks walks = new DayWalks(List.of(WalkEvidence.clean(load, false)), DayWalks.Ended.NEVER,
+				DayWalks.Ended.NEVER);
+		double none = 0;
+		for (double mass : todayMasses(belief, walks)) {
+			none += mass;
+		}
+		return Math.max(0, Math.min(1, 1 - none));
 	}
 
 	/**

@@ -32,7 +32,7 @@ final class ClinicalLayer {
 		double most = binding.isEmpty() ? situation.plan().maxMinutes() : binding.get(0).most();
 		double floor = Math.min(floor(situation), situation.plan().maxMinutes());
 		boolean resting = this.rest.most(situation) < Limit.NONE;
-		double whole = whole(Math.min(situation.modelMinutes(), most), most, floor);
+		double whole = whole(Math.min(situation.modelMinutes(), most), situation.plan().maxMinutes(), floor);
 		boolean held = !resting && isSmall(whole, situation.suggested(1))
 				&& situation.suggested(1) <= Math.min(most, situation.plan().maxMinutes())
 				&& situation.suggested(1) >= floor;
@@ -62,13 +62,16 @@ final class ClinicalLayer {
 	}
 
 	private double floor(Situation situation) {
-		double byTolerance = Math.min(this.settings.floorMost(),
-				this.settings.floorShare() * situation.medianMinutes());
+		double byTolerance = Math
+			.rint(Math.min(this.settings.floorMost(), this.settings.floorShare() * situation.medianMinutes()));
+		if (!situation.heardSinceYesterday()) {
+			byTolerance = Math.min(byTolerance, situation.suggested(1));
+		}
 		return Math.max(situation.plan().minMinutes(), Math.max(this.settings.floorMinutes(), byTolerance));
 	}
 
-	private static double whole(double wanted, double most, double floor) {
-		double whole = Math.min(Math.rint(wanted), Math.floor(most));
+	private static double whole(double wanted, double maximum, double floor) {
+		double whole = Math.min(Math.rint(wanted), Math.floor(maximum));
 		return (whole >= floor) ? whole : floor;
 	}
 

@@ -63,6 +63,14 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 		return this.evidence.stream().mapToDouble(WalkEvidence::total).max().orElse(0);
 	}
 
+	/**
+	 * The load that may bring on a flare. A clean walk is not held against the dog: else
+	 * a longer clean walk could lower tomorrow's.
+	 */
+	double overload() {
+		return hasSigns() ? load() : 0;
+	}
+
 	boolean hasSigns() {
 		return this.evidence.stream().anyMatch(WalkEvidence::hasSigns);
 	}

@@ -12,7 +12,7 @@ package measuredwalk.tolerance;
 public record DoseSettings(double trouble, double troubleWhenNew, int newDays) {
 
 	static DoseSettings standard() {
-		return new DoseSettings(0.15, 0.10, 30);
+		return new DoseSettings(0.27, 0.22, 30);
 	}
 
 }

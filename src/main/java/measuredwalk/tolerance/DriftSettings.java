@@ -23,7 +23,7 @@ public record DriftSettings(double dailyDeviation, double dropChance, double dro
 		double priorFlare) {
 
 	static DriftSettings standard() {
-		return new DriftSettings(0.03, 0.01, -0.25, 0.20, 0.06, 14, 0.55, 1.35 * Math.exp(0.20), 0.40, 0.08);
+		return new DriftSettings(0.025, 0.007, -0.25, 0.20, 0.05, 14, 0.55, 1.35 * Math.exp(0.20), 0.45, 0.08);
 	}
 
 }

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param lastBad days since the last bad morning, 0 for today
  * @param before what was suggested before the first
- * @param tolerated the longest walk without a sign in the week before, 0 when none is
- * known
+ * @param tolerated the longest walk without a sign in a week that ended two days before
+ * the first, 0 when none is known
  */
 record Episode(int lastBad, double before, double tolerated) {
 
@@ -33,7 +33,7 @@ record Episode(int lastBad, double before, double tolerated) {
 			first = earlier;
 			earlier = nextBad(situation, first + 1, TOGETHER);
 		}
-		return new Episode(lastBad, situation.suggested(first + 1), tolerated(situation, first + 1));
+		return new Episode(lastBad, situation.suggested(first + 1), tolerated(situation, first + 2));
 	}
 
 	private static int nextBad(Situation situation, int from, int days) {

@@ -16,7 +16,7 @@ import measuredwalk.tolerance.ToleranceEvent.WalkTaken;
 final class Lighter {
 
 	/** More versions than this are not weighed; real days have one to four. */
-	private static final int MOST_VERSIONS = 32;
+	private static final int MOST_VERSIONS = 256;
 
 	private Lighter() {
 	}

@@ -19,7 +19,7 @@ public record OwnerSettings(double[] seen, double[] seenPrior, double[] mildFals
 		double clearFalseAlarm, double severeFalseAlarm, double latePower) {
 
 	static OwnerSettings standard() {
-		return new OwnerSettings(new double[] { 0.3, 0.55, 0.8 }, new double[] { 0.25, 0.45, 0.30 },
+		return new OwnerSettings(new double[] { 0.15, 0.45, 0.75 }, new double[] { 0.20, 0.45, 0.35 },
 				new double[] { 0.02, 0.08 }, new double[] { 0.5, 0.5 }, 0.005, 0.0005, 0.5);
 	}
 

@@ -15,6 +15,10 @@ final class ReasonsOfDay {
 	List<Reason> of(DayPlan plan) {
 		List<Reason> reasons = new ArrayList<>(plan.decision().reasons());
 		Situation situation = plan.situation();
+		if (reasons.contains(Reason.ONLY_THE_PLAN_AFTER_SURGERY)
+				|| reasons.contains(Reason.ONLY_THE_PLAN_WHILE_GROWING)) {
+			return reasons;
+		}
 		if (BeliefFilter.flareChance(plan.belief()) > FLARE_LIKELY) {
 			reasons.add(Reason.FLARE_LIKELY);
 		}

@@ -71,6 +71,35 @@ public final class ToleranceCourse {
 		return new Answering(this.parts).answer(planned, walks, this.today);
 	}
 
+	/**
+	 * What-if answers for a day.
+	 * @param date the day, not before the last event's
+	 * @return the chances for the next walk of that day
+	 * @throws IllegalArgumentException when the day is before the last event's
+	 */
+	public Chances chances(LocalDate date) {
+		advance(date);
+		DayWalks walks = this.planner.walks(this.before, this.today, this.standing.plan());
+		boolean first = walks.evidence().isEmpty();
+		double gap = DayWalks.usualGap(this.standing.plan().walksPerDay(), this.parts.settings().walking());
+		double carried = first ? 0 : walks.last().load() * CarryOver.of(this.parts.settings().walking()).left(gap);
+		return new Chances(this.parts.filter().today(planned().belief(), walks), carried);
+	}
+
+	/** The chance, before it is told, that a sign will be told of a walk. */
+	double chanceOfSign(ToleranceEvent.WalkTaken walk) {
+		advance(walk.date());
+		DayWalks walks = this.planner.walks(this.before, this.today.withWalk(walk), this.standing.plan());
+		double load = walks.last().load();
+		return this.parts.filter().chanceOfSign(planned().belief(), load);
+	}
+
+	/** The days since enrolment with the given one, as far as it is told. */
+	PastDays pastWith(LocalDate date) {
+		advance(date);
+		return this.planner.close(planned(), this.before, this.today).past();
+	}
+
 	private DayPlan planned() {
 		DayPlan planned = this.plan;
 		if (planned == null) {

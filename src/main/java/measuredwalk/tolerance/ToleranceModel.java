@@ -38,6 +38,48 @@ public final class ToleranceModel {
 	}
 
 	/**
+	 * What-if answers for a day, in the same belief as the suggestion.
+	 * @param history as for {@link #suggest}
+	 * @param date as for {@link #suggest}
+	 * @return the chances
+	 * @throws IllegalArgumentException as {@link #suggest}
+	 */
+	public Chances chances(List<ToleranceEvent> history, LocalDate date) {
+		return follow(history).chances(date);
+	}
+
+	/**
+	 * Facts counted from the journal that the suggestion of a day rests on.
+	 * @param history as for {@link #suggest}
+	 * @param date as for {@link #suggest}
+	 * @param days how many days back to count, at least 1
+	 * @return the evidence
+	 * @throws IllegalArgumentException as {@link #suggest}
+	 */
+	public Evidence evidence(List<ToleranceEvent> history, LocalDate date, int days) {
+		ToleranceCourse course = follow(history);
+		return EvidenceCount.of(history, course.suggest(date), days, course.pastWith(date));
+	}
+
+	/**
+	 * Expected against seen signs, over the whole history.
+	 * @param history as for {@link #suggest}
+	 * @return the table
+	 * @throws IllegalArgumentException as {@link #suggest}
+	 */
+	public Calibration calibration(List<ToleranceEvent> history) {
+		CalibrationCount count = new CalibrationCount();
+		ToleranceCourse course = follow(history.subList(0, 1));
+		for (ToleranceEvent event : history.subList(1, history.size())) {
+			if (event instanceof ToleranceEvent.WalkTaken walk) {
+				count.add(course.chanceOfSign(walk), walk);
+			}
+			course.tell(event);
+		}
+		return count.table();
+	}
+
+	/**
 	 * Follows a dog from a history on.
 	 * @param history what is known so far, as for {@link #suggest}
 	 * @return the dog's course, to be told of more

@@ -17,7 +17,7 @@ public final class Kernel {
 	/** Where the tails are cut, in standard deviations: 1e-10 of the mass is beyond. */
 	private static final double FULL_REACH = 6.5;
 
-	private static final int WIDEST_STRIDE = 4;
+	private static final int WIDEST_STRIDE = 3;
 
 	private final int first;
 

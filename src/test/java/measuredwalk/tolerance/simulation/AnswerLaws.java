@@ -10,11 +10,18 @@ package measuredwalk.tolerance.simulation;
  */
 record AnswerLaws(SilenceLaw silence, double missed, double late, double misread) {
 
-	/** 15 % of prompts go unanswered (Ono 2019); 2 % late and 3 % misread are guesses. */
-	static final AnswerLaws USUAL = new AnswerLaws(SilenceLaw.AT_RANDOM, 0.15, 0.02, 0.03);
+	/**
+	 * 15 % of prompts go unanswered (Ono 2019); 3 % misread is a guess. Late answers have
+	 * a stress world of their own, because each has the model replay its journal.
+	 */
+	static final AnswerLaws USUAL = new AnswerLaws(SilenceLaw.AT_RANDOM, 0.15, 0, 0.03);
 
 	AnswerLaws withSilence(SilenceLaw law, double share) {
 		return new AnswerLaws(law, share, this.late, this.misread);
+	}
+
+	AnswerLaws withLate(double share) {
+		return new AnswerLaws(this.silence, this.missed, share, this.misread);
 	}
 
 	AnswerLaws withMisread(double share) {

@@ -71,7 +71,7 @@ final class CarelessFilter implements Policy {
 			double most = Quantiles.invert(this.belief::chance, Insight.ALPHA, 1, 240);
 			double minutes = Math.max(this.plan.minMinutes(), Math.min(this.plan.maxMinutes(), most));
 			return new Dose(this.plan.walksPerDay(), minutes, this.belief.chance(minutes), Double.NaN, Double.NaN,
-					Double.NaN);
+					Double.NaN, "");
 		}
 
 	}

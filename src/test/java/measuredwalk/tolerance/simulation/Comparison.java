@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Lets the same dogs walk by several policies.
@@ -42,6 +43,28 @@ record Comparison(int dogsPerKind, int days, long[] seeds) {
 	 */
 	Figures figures(World world, Policy policy) {
 		return Figures.of(pooled(tallies(world, policy)));
+	}
+
+	/**
+	 * The days of all seeds in groups.
+	 * @param world the world
+	 * @param policy the policy
+	 * @param grouping how days are told apart
+	 * @return the counts, by the name of the group
+	 */
+	Map<String, Tally> grouped(World world, Policy policy, Grouping grouping) {
+		Map<String, Tally> groups = new TreeMap<>();
+		for (long seed : this.seeds) {
+			for (Kind kind : Kind.values()) {
+				for (int number = 0; number < this.dogsPerKind; number++) {
+					Household home = Household.draw(world, kind, number, seed);
+					Trial.run(home, policy, this.days)
+						.forEach((day) -> groups.computeIfAbsent(grouping.of(home, day), (ignored) -> new Tally())
+							.add(day));
+				}
+			}
+		}
+		return groups;
 	}
 
 	static Map<Kind, Tally> pooled(List<Map<Kind, Tally>> bySeed) {

@@ -10,11 +10,12 @@ package measuredwalk.tolerance.simulation;
  * @param low tenth percentile of its belief about today's tolerance, NaN when it has none
  * @param middle median of that belief
  * @param high ninetieth percentile of that belief
+ * @param reason what decided it, empty when the policy gives no reasons
  */
-record Dose(int walks, double minutes, double chance, double low, double middle, double high) {
+record Dose(int walks, double minutes, double chance, double low, double middle, double high, String reason) {
 
 	static Dose of(int walks, double minutes) {
-		return new Dose(walks, minutes, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+		return new Dose(walks, minutes, Double.NaN, Double.NaN, Double.NaN, Double.NaN, "");
 	}
 
 }

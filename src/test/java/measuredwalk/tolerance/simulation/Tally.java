@@ -56,7 +56,7 @@ final class Tally {
 		this.predictions += other.predictions;
 	}
 
-	private void add(TrialDay day) {
+	void add(TrialDay day) {
 		double minutes = day.dose().minutes();
 		this.days++;
 		this.above += (minutes > day.limit()) ? 1 : 0;
@@ -94,6 +94,10 @@ final class Tally {
 			}
 		}
 		return fromDrop.size();
+	}
+
+	long days() {
+		return this.days;
 	}
 
 	double above() {

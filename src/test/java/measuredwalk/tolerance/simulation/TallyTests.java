@@ -74,7 +74,7 @@ class TallyTests {
 	}
 
 	private static TrialDay predicted(double minutes, double tolerance, double chance) {
-		return new TrialDay(1, new Dose(1, minutes, chance, 15, 20, 25), tolerance, tolerance, tolerance, 18);
+		return new TrialDay(1, new Dose(1, minutes, chance, 15, 20, 25, ""), tolerance, tolerance, tolerance, 18);
 	}
 
 }

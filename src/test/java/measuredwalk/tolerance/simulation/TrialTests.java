@@ -43,8 +43,7 @@ class TrialTests {
 	@Test
 	void whatIsToldOnTimeNeverRunsBack() {
 		List<ToleranceEvent> told = new ArrayList<>();
-		World onTime = Worlds.HARDER.withAnswers(new AnswerLaws(SilenceLaw.AT_RANDOM, 0.15, 0, 0.03));
-		Trial.run(home(onTime, 2), new FixedPlan(), 180, told::add);
+		Trial.run(home(Worlds.HARDER, 2), new FixedPlan(), 180, told::add);
 		assertThat(told).isSortedAccordingTo(java.util.Comparator.comparing(ToleranceEvent::date));
 	}
 

@@ -35,6 +35,7 @@ final class Worlds {
 					world.named("missing in runs").withAnswers(world.answers().withSilence(SilenceLaw.IN_RUNS, 0.35)),
 					world.named("missing not at random")
 						.withAnswers(world.answers().withSilence(SilenceLaw.NOT_AT_RANDOM, 0.15)),
+					world.named("late 5 %").withAnswers(world.answers().withLate(0.05)),
 					world.named("misread 10 %").withAnswers(world.answers().withMisread(0.10)),
 					world.named("improving drug").befalling(Event.DRUG_STARTED),
 					world.named("heat wave").befalling(Event.HEAT_WAVE),

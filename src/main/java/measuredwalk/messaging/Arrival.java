@@ -1,0 +1,20 @@
+package measuredwalk.messaging;
+
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A message as a channel hands it to the inbox.
+ *
+ * @param address the chat's address on the channel
+ * @param key the channel's own name for the message; a second one of the same name is
+ * ignored
+ * @param senderName what the channel calls the person
+ * @param text what it says; blank when only an attachment came
+ * @param attachment what else came with it, or null
+ * @param sentAt when it was sent, on the application's clock
+ */
+public record Arrival(String address, String key, String senderName, String text, @Nullable Attachment attachment,
+		Instant sentAt) {
+}

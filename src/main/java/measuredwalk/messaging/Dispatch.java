@@ -1,0 +1,107 @@
+package measuredwalk.messaging;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Component;
+
+/** Hands one message to its channel and notes what became of it. */
+@Component
+class Dispatch {
+
+	private static final Duration SHORTEST_PAUSE = Duration.ofMillis(500);
+
+	private static final Duration LONGEST_PAUSE = Duration.ofSeconds(60);
+
+	private static final int MOST_DOUBLINGS = 7;
+
+	private static final Logger log = LoggerFactory.getLogger(Dispatch.class);
+
+	private final OutboxQueue queue;
+
+	private final Chats chats;
+
+	private final Map<String, Channel> channels;
+
+	Dispatch(OutboxQueue queue, Chats chats, List<Channel> channels) {
+		this.queue = queue;
+		this.chats = chats;
+		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
+	}
+
+	Pace paceOf(Chat chat) {
+		Channel channel = this.channels.get(chat.channel());
+		return (channel != null) ? channel.pace() : Pace.UNLIMITED;
+	}
+
+	/** Whether the message is to be sent, now that it is its turn. */
+	boolean wanted(WaitingMessage message) {
+		if (!this.queue.stillWaiting(message)) {
+			return false;
+		}
+		if (!this.chats.reachable(message.chat().id())) {
+			this.queue.markDead(message.id(), "This chat takes no messages.");
+			return false;
+		}
+		return true;
+	}
+
+	Delivery deliver(WaitingMessage message) {
+		Chat chat = message.chat();
+		Channel channel = this.channels.get(chat.channel());
+		if (channel == null) {
+			return Delivery.refused("The channel '" + chat.channel() + "' is switched off.");
+		}
+		List<String> parts = parts(message);
+		int part = Math.min(message.partsSent(), parts.size() - 1);
+		boolean last = part == parts.size() - 1;
+		return channel.deliver(new Parcel(message.id(), chat.address(), parts.get(part),
+				last ? message.message().choices() : List.of()));
+	}
+
+	/**
+	 * Notes what became of a message.
+	 * @return how long to leave its chat alone
+	 */
+	Duration note(WaitingMessage message, Delivery delivery) {
+		long id = message.id();
+		switch (delivery.outcome()) {
+			case TAKEN -> noteTaken(message, delivery.detail());
+			case TRY_LATER, SLOW_DOWN -> this.queue.markForLater(id, delivery.detail());
+			case REFUSED -> {
+				log.warn("Message {} can never be sent: {}", id, delivery.detail());
+				this.queue.markDead(id, delivery.detail());
+			}
+			case CHAT_GONE -> {
+				this.chats.markGone(message.chat().id());
+				this.queue.markDead(id, delivery.detail());
+			}
+		}
+		return (delivery.outcome() == Delivery.Outcome.TRY_LATER) ? growing(message.attempts()) : delivery.pause();
+	}
+
+	private void noteTaken(WaitingMessage message, String channelMessageId) {
+		if (message.partsSent() + 1 < parts(message).size()) {
+			this.queue.markPartSent(message.id());
+		}
+		else {
+			this.queue.markSent(message.id(), channelMessageId);
+		}
+	}
+
+	private List<String> parts(WaitingMessage message) {
+		Channel channel = this.channels.get(message.chat().channel());
+		return Parts.of(message.message().text(), (channel != null) ? channel.longestText() : Integer.MAX_VALUE);
+	}
+
+	private static Duration growing(int attempts) {
+		Duration pause = SHORTEST_PAUSE.multipliedBy(1L << Math.min(attempts, MOST_DOUBLINGS));
+		return (pause.compareTo(LONGEST_PAUSE) < 0) ? pause : LONGEST_PAUSE;
+	}
+
+}

@@ -1,0 +1,19 @@
+package measuredwalk.messaging;
+
+import java.util.List;
+
+/**
+ * One message as its channel gets it; a long text travels in several.
+ *
+ * @param outboxId the outbox entry's number, by which a choice can be looked up later
+ * @param address the chat's address on the channel
+ * @param text what it says, no longer than the channel takes
+ * @param choices answers to offer on buttons
+ */
+public record Parcel(long outboxId, String address, String text, List<String> choices) {
+
+	public Parcel {
+		choices = List.copyOf(choices);
+	}
+
+}

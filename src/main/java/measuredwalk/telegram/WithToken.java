@@ -1,0 +1,30 @@
+package measuredwalk.telegram;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+import org.springframework.context.annotation.Condition;
+import org.springframework.context.annotation.ConditionContext;
+import org.springframework.context.annotation.Conditional;
+import org.springframework.core.type.AnnotatedTypeMetadata;
+import org.springframework.util.StringUtils;
+
+/** Only there when a bot token is set; an empty setting is none. */
+@Target(ElementType.TYPE)
+@Retention(RetentionPolicy.RUNTIME)
+@Conditional(WithToken.TokenIsSet.class)
+@interface WithToken {
+
+	/** Looks at the setting. */
+	class TokenIsSet implements Condition {
+
+		@Override
+		public boolean matches(ConditionContext context, AnnotatedTypeMetadata metadata) {
+			return StringUtils.hasText(context.getEnvironment().getProperty("measuredwalk.telegram.token"));
+		}
+
+	}
+
+}

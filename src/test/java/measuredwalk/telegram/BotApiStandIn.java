@@ -1,0 +1,296 @@
+package measuredwalk.telegram;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+
+/**
+ * Stands in for the Bot API on this machine. What it promises is taken from the public
+ * documentation of the Bot API and its FAQ, nothing from this application.
+ */
+final class BotApiStandIn implements AutoCloseable {
+
+	static final String TOKEN = "7700:a-token-for-tests";
+
+	static final long BOT_ID = 7700;
+
+	static final String BOT_NAME = "MeasuredWalkTestBot";
+
+	private final ObjectMapper mapper = new ObjectMapper();
+
+	private final HttpServer server;
+
+	private final ExecutorService threads = Executors.newCachedThreadPool();
+
+	private final StandInUpdates updates = new StandInUpdates();
+
+	private final List<StandInMessage> sent = new CopyOnWriteArrayList<>();
+
+	private final Map<String, Integer> calls = new ConcurrentHashMap<>();
+
+	private final Map<String, Deque<Fault>> faults = new HashMap<>();
+
+	private final Set<Long> blocked = ConcurrentHashMap.newKeySet();
+
+	private final AtomicInteger lostAnswers = new AtomicInteger();
+
+	private final AtomicInteger messageIds = new AtomicInteger(1000);
+
+	private final List<String> commands = new CopyOnWriteArrayList<>();
+
+	private volatile String webhook = "";
+
+	private volatile boolean tokenRevoked;
+
+	private volatile Consumer<String> watcher = (method) -> {
+	};
+
+	BotApiStandIn() {
+		try {
+			this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 100);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		this.server.createContext("/", this::serve);
+		this.server.setExecutor(this.threads);
+		this.server.start();
+	}
+
+	String url() {
+		return "http://127.0.0.1:" + this.server.getAddress().getPort();
+	}
+
+	StandInUpdates updates() {
+		return this.updates;
+	}
+
+	/** The next requests for updates go wrong, one after the other. */
+	void failFetching(Fault... next) {
+		fail("getupdates", next);
+	}
+
+	/** The next messages to a chat go wrong, one after the other. */
+	void failSending(long chatId, Fault... next) {
+		fail("sendmessage " + chatId, next);
+	}
+
+	private void fail(String request, Fault... next) {
+		synchronized (this.faults) {
+			this.faults.computeIfAbsent(request, (name) -> new ArrayDeque<>()).addAll(List.of(next));
+		}
+	}
+
+	void block(long chatId) {
+		this.blocked.add(chatId);
+	}
+
+	void unblock(long chatId) {
+		this.blocked.remove(chatId);
+	}
+
+	void revokeToken(boolean revoked) {
+		this.tokenRevoked = revoked;
+	}
+
+	/** Called with the method's name when a request has come, before it is answered. */
+	void watch(Consumer<String> onCall) {
+		this.watcher = onCall;
+	}
+
+	List<StandInMessage> sent() {
+		return List.copyOf(this.sent);
+	}
+
+	List<String> textsTo(long chatId) {
+		return this.sent.stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
+	}
+
+	StandInMessage lastTo(long chatId) {
+		List<StandInMessage> to = this.sent.stream().filter((each) -> each.chatId() == chatId).toList();
+		return to.get(to.size() - 1);
+	}
+
+	int calls(String method) {
+		return this.calls.getOrDefault(method.toLowerCase(Locale.ROOT), 0);
+	}
+
+	int lostAnswers() {
+		return this.lostAnswers.get();
+	}
+
+	List<String> commands() {
+		return List.copyOf(this.commands);
+	}
+
+	String webhook() {
+		return this.webhook;
+	}
+
+	private void serve(HttpExchange exchange) throws IOException {
+		String[] path = exchange.getRequestURI().getPath().split("/");
+		String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
+		String method = path[path.length - 1].toLowerCase(Locale.ROOT);
+		this.calls.merge(method, 1, Integer::sum);
+		this.watcher.accept(method);
+		try (exchange) {
+			if (this.tokenRevoked || !path[1].equals("bot" + TOKEN)) {
+				answer(exchange, 401, error(401, "Unauthorized"));
+				return;
+			}
+			go(exchange, method, body, fault(method.equals("sendmessage")
+					? method + " " + this.mapper.readTree(body).path("chat_id").asLong() : method));
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	private Fault fault(String request) {
+		synchronized (this.faults) {
+			return this.faults.getOrDefault(request, new ArrayDeque<>()).poll();
+		}
+	}
+
+	private void go(HttpExchange exchange, String method, String body, Fault fault)
+			throws IOException, InterruptedException {
+		if (fault == null) {
+			ObjectNode result = result(exchange, method, body);
+			answer(exchange, result.path("error_code").asInt(200), result);
+			return;
+		}
+		switch (fault) {
+			case FLOOD -> {
+				ObjectNode flood = error(429, "Too Many Requests: retry after 1");
+				flood.putObject("parameters").put("retry_after", 1);
+				answer(exchange, 429, flood);
+			}
+			case FORBIDDEN -> answer(exchange, 403, error(403, "Forbidden: bot was blocked by the user"));
+			case SERVER_ERROR -> answer(exchange, 500, error(500, "Internal Server Error"));
+			case BAD_GATEWAY -> answerBytes(exchange, 502, "<html>502 Bad Gateway</html>");
+			case DROPPED -> {
+				// Closing the exchange without an answer ends the connection.
+			}
+			case LOST_ANSWER -> {
+				result(exchange, method, body);
+				this.lostAnswers.incrementAndGet();
+			}
+		}
+	}
+
+	private ObjectNode result(HttpExchange exchange, String method, String body)
+			throws IOException, InterruptedException {
+		return switch (method) {
+			case "getme" -> ok(this.mapper.createObjectNode()
+				.put("id", BOT_ID)
+				.put("is_bot", true)
+				.put("first_name", "Measured Walk")
+				.put("username", BOT_NAME));
+			case "getupdates" -> getUpdates(this.mapper.readTree(body));
+			case "sendmessage" -> sendMessage(this.mapper.readTree(body));
+			case "setmycommands" -> {
+				this.commands.clear();
+				this.mapper.readTree(body)
+					.path("commands")
+					.forEach((each) -> this.commands.add(each.path("command").asText()));
+				yield ok(this.mapper.getNodeFactory().booleanNode(true));
+			}
+			case "setwebhook" -> {
+				this.webhook = body;
+				yield ok(this.mapper.getNodeFactory().booleanNode(true));
+			}
+			case "deletewebhook" -> {
+				this.webhook = "";
+				yield ok(this.mapper.getNodeFactory().booleanNode(true));
+			}
+			case "answercallbackquery" -> ok(this.mapper.getNodeFactory().booleanNode(true));
+			default -> error(404, "Not Found: " + exchange.getRequestURI().getPath());
+		};
+	}
+
+	private ObjectNode getUpdates(JsonNode request) throws InterruptedException {
+		if (!this.webhook.isEmpty()) {
+			return error(409, "Conflict: can't use getUpdates method while webhook is active");
+		}
+		List<JsonNode> ready = this.updates.get(request.path("offset").asLong(0), request.path("limit").asInt(100),
+				Duration.ofSeconds(request.path("timeout").asLong(0)));
+		return (ready == null) ? error(409, "Conflict: terminated by other getUpdates request")
+				: ok(this.mapper.valueToTree(ready));
+	}
+
+	private ObjectNode sendMessage(JsonNode request) {
+		long chatId = request.path("chat_id").asLong();
+		String text = request.path("text").asText();
+		if (this.blocked.contains(chatId)) {
+			return error(403, "Forbidden: bot was blocked by the user");
+		}
+		if (text.isBlank()) {
+			return error(400, "Bad Request: message text is empty");
+		}
+		if (text.length() > 4096) {
+			return error(400, "Bad Request: message is too long");
+		}
+		List<String> buttons = new ArrayList<>();
+		List<String> labels = new ArrayList<>();
+		request.path("reply_markup").path("inline_keyboard").forEach((row) -> row.forEach((button) -> {
+			buttons.add(button.path("callback_data").asText());
+			labels.add(button.path("text").asText());
+		}));
+		if (buttons.stream().anyMatch((data) -> data.getBytes(StandardCharsets.UTF_8).length > 64)) {
+			return error(400, "Bad Request: BUTTON_DATA_INVALID");
+		}
+		int id = this.messageIds.incrementAndGet();
+		this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, System.nanoTime()));
+		ObjectNode message = this.mapper.createObjectNode().put("message_id", id).put("date", 1).put("text", text);
+		message.putObject("chat").put("id", chatId).put("type", (chatId < 0) ? "group" : "private");
+		return ok(message);
+	}
+
+	private ObjectNode ok(JsonNode result) {
+		return this.mapper.createObjectNode().put("ok", true).set("result", result);
+	}
+
+	private ObjectNode error(int code, String description) {
+		return this.mapper.createObjectNode().put("ok", false).put("error_code", code).put("description", description);
+	}
+
+	private static void answer(HttpExchange exchange, int status, JsonNode body) throws IOException {
+		answerBytes(exchange, status, body.toString());
+	}
+
+	private static void answerBytes(HttpExchange exchange, int status, String body) throws IOException {
+		byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+		exchange.sendResponseHeaders(status, bytes.length);
+		exchange.getResponseBody().write(bytes);
+	}
+
+	@Override
+	public void close() {
+		this.server.stop(0);
+		this.threads.shutdownNow();
+	}
+
+}

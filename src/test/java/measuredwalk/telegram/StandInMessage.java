@@ -1,0 +1,16 @@
+package measuredwalk.telegram;
+
+import java.util.List;
+
+/**
+ * A message that the bot sent to the stand-in.
+ *
+ * @param messageId its number
+ * @param chatId the chat
+ * @param text what it says
+ * @param buttons what its buttons carry, in order
+ * @param labels what its buttons say, in order
+ * @param nanos when it came, on the machine's own clock
+ */
+record StandInMessage(int messageId, long chatId, String text, List<String> buttons, List<String> labels, long nanos) {
+}
