@@ -6,15 +6,20 @@ import java.util.List;
 import tools.jackson.databind.JsonNode;
 
 /** Compares what the tool answered with what a public set expects. */
-final class QuantityComparison {
+public final class QuantityComparison {
 
 	private static final double TOLERANCE = 1e-4;
 
 	private QuantityComparison() {
 	}
 
-	/** Whether the answer's list of the expected kind has just the expected entries. */
-	static boolean isRight(JsonNode expected, JsonNode answer) {
+	/**
+	 * Whether the answer's list of the expected kind has just the expected entries.
+	 * @param expected what the set expects, one list by its kind
+	 * @param answer what the tool answered
+	 * @return true when all are there, in order, and no other
+	 */
+	public static boolean isRight(JsonNode expected, JsonNode answer) {
 		String kind = expected.propertyNames().iterator().next();
 		List<JsonNode> wanted = expected.get(kind).valueStream().toList();
 		List<JsonNode> got = entries(kind, wanted, answer);
@@ -29,7 +34,14 @@ final class QuantityComparison {
 		return true;
 	}
 
-	private static List<JsonNode> entries(String kind, List<JsonNode> wanted, JsonNode answer) {
+	/**
+	 * What the tool answered of the kind that a set asks for.
+	 * @param kind the name of the expected list
+	 * @param wanted its entries
+	 * @param answer what the tool answered
+	 * @return the entries to compare
+	 */
+	public static List<JsonNode> entries(String kind, List<JsonNode> wanted, JsonNode answer) {
 		if (!kind.equals("ranges")) {
 			return answer.get(kind).valueStream().toList();
 		}

@@ -3,7 +3,7 @@ package measuredwalk.reading.quantity;
 /**
  * Writes numbers below a thousand in English words, apart from the grammar under test.
  */
-final class NumberInWords {
+public final class NumberInWords {
 
 	private static final String[] SMALL = { "zero", "one", "two", "three", "four", "five", "six", "seven", "eight",
 			"nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
@@ -15,7 +15,12 @@ final class NumberInWords {
 	private NumberInWords() {
 	}
 
-	static String of(int number) {
+	/**
+	 * The number in words.
+	 * @param number from 0 to 999
+	 * @return such as {@code twenty-five}
+	 */
+	public static String of(int number) {
 		if (number >= 100) {
 			String hundreds = SMALL[number / 100] + " hundred";
 			return number % 100 == 0 ? hundreds : hundreds + " and " + of(number % 100);

@@ -28,6 +28,8 @@ public final class Scorecard {
 
 	private final Map<Field, Tally> tallies = new EnumMap<>(Field.class);
 
+	private final Confusions confusions = new Confusions();
+
 	private final List<String> failures = new ArrayList<>();
 
 	private final List<String> current = new ArrayList<>();
@@ -67,6 +69,14 @@ public final class Scorecard {
 	 */
 	public List<String> failures() {
 		return this.failures;
+	}
+
+	/**
+	 * What was read for what, without any message's text.
+	 * @return the confusions of all fields
+	 */
+	public Confusions confusions() {
+		return this.confusions;
 	}
 
 	/**
@@ -185,6 +195,7 @@ public final class Scorecard {
 
 	private void compareSigns(JsonNode gold, List<Sign> signs) {
 		List<Sign> rest = new ArrayList<>(signs);
+		List<String> missed = new ArrayList<>();
 		for (JsonNode label : gold) {
 			boolean present = label.path("present").asBoolean();
 			String code = label.path("sign").asString("");
@@ -194,6 +205,9 @@ public final class Scorecard {
 				.orElse(null);
 			rest.remove(match);
 			outcome(Field.SIGNS, match != null, present ? code : "!" + code);
+			if (match == null) {
+				missed.add((present ? "" : "no ") + code);
+			}
 			if (!present) {
 				outcome(Field.DENIED_SIGNS, match != null, null);
 			}
@@ -201,6 +215,8 @@ public final class Scorecard {
 				compareSlots(label, match);
 			}
 		}
+		this.confusions.addSigns(missed,
+				rest.stream().map((sign) -> (sign.present() ? "" : "no ") + sign.kind().code()).toList());
 		for (Sign sign : rest) {
 			tally(Field.SIGNS).invented();
 			if (!sign.present()) {
@@ -261,6 +277,7 @@ public final class Scorecard {
 
 	private void note(Field field, @Nullable Object gold, @Nullable Object read) {
 		this.current.add(field + " " + gold + " but read " + read);
+		this.confusions.add(field, gold, read);
 	}
 
 	private static @Nullable Double number(@Nullable JsonNode node) {

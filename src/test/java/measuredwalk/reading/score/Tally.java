@@ -9,16 +9,43 @@ public final class Tally {
 
 	private int invented;
 
-	void right() {
+	/** Counts a label that was read right. */
+	public void right() {
 		this.right++;
 	}
 
-	void missed() {
+	/** Counts a label that was not read. */
+	public void missed() {
 		this.missed++;
 	}
 
-	void invented() {
+	/** Counts something read that is not labelled. */
+	public void invented() {
 		this.invented++;
+	}
+
+	/**
+	 * How many labels were read right.
+	 * @return at least 0
+	 */
+	public int rightOnes() {
+		return this.right;
+	}
+
+	/**
+	 * How many labels were missed or read as something else.
+	 * @return at least 0
+	 */
+	public int missedOnes() {
+		return this.missed;
+	}
+
+	/**
+	 * How much was read that is not labelled so.
+	 * @return at least 0
+	 */
+	public int inventedOnes() {
+		return this.invented;
 	}
 
 	/**
