@@ -70,7 +70,7 @@ public final class SignReader {
 
 	private static boolean isSame(Mention one, Mention other) {
 		return one.value().equals(other.value()) && one.overlaps(other)
-				&& (one.entry().has("urgent") || one.entry().has("weak") || !other.entry().has("urgent"));
+				&& (one.entry().has("weak") || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
