@@ -4,17 +4,20 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import measuredwalk.reading.amount.AmountReader;
 import measuredwalk.reading.amount.Amounts;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Context;
 import measuredwalk.reading.context.ContextReader;
+import measuredwalk.reading.level.ConceptScreen;
 import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.observation.EmergencyScreen;
 import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.observation.OnsetPlacer;
@@ -39,11 +42,14 @@ public final class MessageReader {
 
 	private final EmergencyScreen screen;
 
+	private final ConceptScreen concepts;
+
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
 		this.wordReader = new WordReader(lexicon);
 		this.language = new Language(this.wordReader);
 		this.screen = new EmergencyScreen(lexicon.rules());
+		this.concepts = new ConceptScreen(lexicon);
 	}
 
 	/**
@@ -74,12 +80,17 @@ public final class MessageReader {
 			return nothing();
 		}
 		ContextReader contexts = new ContextReader(annotation);
-		List<Observation> observations = SignReader.read(annotation, contexts, this.screen.mentions(annotation));
+		List<Observation> observations = SignReader.read(annotation, contexts, screened(annotation));
 		Amounts amounts = AmountReader.read(annotation, message.question(), message.now(), observations);
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
 		Overall overall = OverallReader.read(annotation, contexts, observations,
 				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
 		return reading(message, annotation, observations, amounts, overall);
+	}
+
+	private List<Mention> screened(Annotation annotation) {
+		return Stream.concat(this.screen.mentions(annotation).stream(), this.concepts.mentions(annotation).stream())
+			.toList();
 	}
 
 	/** 'ok', 'later', 'thanks' out of the blue. */

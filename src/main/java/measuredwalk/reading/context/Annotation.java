@@ -27,6 +27,8 @@ public final class Annotation {
 
 	private final List<Mention> mentions = new ArrayList<>();
 
+	private final List<Mention> concepts = new ArrayList<>();
+
 	private final @Nullable Mention[] cover;
 
 	private final boolean[] terminates;
@@ -49,11 +51,41 @@ public final class Annotation {
 	public static Annotation of(Words words, Lexicon lexicon) {
 		Annotation annotation = new Annotation(words);
 		List<Mention> found = lexicon.find(words.symbols(), words.limits());
+		List<Mention> concepts = takeConcepts(found);
 		found.sort(STRONGEST);
 		found.stream().filter((mention) -> mention.category().isMeaning()).forEach(annotation::settle);
 		found.stream().filter((mention) -> !mention.category().isMeaning()).forEach(annotation::settleModifier);
 		annotation.mentions.sort(Comparator.comparing(Mention::from));
+		annotation.settleConcepts(concepts);
 		return annotation;
+	}
+
+	private static List<Mention> takeConcepts(List<Mention> found) {
+		List<Mention> concepts = new ArrayList<>();
+		found.removeIf((mention) -> mention.category() == Category.CONCEPT && concepts.add(mention));
+		return concepts;
+	}
+
+	/** Concepts may share words, but a guard hides them as it hides a phrase. */
+	private void settleConcepts(List<Mention> found) {
+		List<Mention> masks = found.stream().filter((mention) -> mention.entry().has("not")).toList();
+		for (Mention mention : found) {
+			boolean masked = masks.stream()
+				.anyMatch((mask) -> mask.value().equals(mention.value()) && mask.overlaps(mention));
+			if (!masked && (mention.entry().has("open") || !isGuarded(mention))) {
+				this.concepts.add(mention);
+			}
+		}
+	}
+
+	private boolean isGuarded(Mention mention) {
+		for (int at = mention.from(); at < mention.to(); at++) {
+			Mention over = this.cover[at];
+			if (over != null && over.category() == Category.GUARD && over.length() >= mention.length()) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private void settle(Mention mention) {
@@ -171,6 +203,14 @@ public final class Annotation {
 			}
 		}
 		return chosen;
+	}
+
+	/**
+	 * The concepts of the urgent rules, in order of their first word.
+	 * @return the concepts, which may overlap
+	 */
+	public List<Mention> concepts() {
+		return this.concepts;
 	}
 
 	/**

@@ -46,7 +46,7 @@ public final class ContextReader {
 	 */
 	public Context of(int from, int to, boolean urgent) {
 		NegationScope.Polarity polarity = this.negation.of(from, to, urgent);
-		boolean negated = polarity == NegationScope.Polarity.NEGATED;
+		boolean negated = polarity == NegationScope.Polarity.NEGATED && !(urgent && isDenial(from));
 		boolean historical = this.cues.isHistorical(from);
 		boolean other = this.subject.isOther(from, to) || this.subject.isNamedAfter(to);
 		if (other && this.negation.isSelfDenied(to)) {
@@ -55,6 +55,15 @@ public final class ContextReader {
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
 				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
 				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(to, urgent), other);
+	}
+
+	/**
+	 * 'will not put no weight on it': an emergency that is itself a denial is not undone by
+	 * a second one, which dialects add for strength.
+	 */
+	private boolean isDenial(int from) {
+		return this.annotation.words().is(from, "no") || this.annotation.words().is(from, "not")
+				|| this.annotation.words().is(from, "never");
 	}
 
 	/**

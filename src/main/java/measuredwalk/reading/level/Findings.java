@@ -35,16 +35,11 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.urgent());
 	}
 
-	boolean hasInside(SignKind kind) {
+	/** Whether a sign's heading carries a word such as 'spine' or 'inside'. */
+	boolean hasFlag(SignKind kind, String flag) {
 		return this.observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
-					&& seen.mention().entry().has("inside"));
-	}
-
-	boolean hasHot(SignKind kind) {
-		return this.observations.stream()
-			.anyMatch(
-					(seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has("hot"));
+					&& seen.mention().entry().has(flag));
 	}
 
 	boolean hasSevere(SignKind kind) {

@@ -49,7 +49,7 @@ public final class LevelRules {
 			// (Vet Rec).
 			new LevelRule("a joint hot, swollen and very lame", Level.EMERGENCY,
 					(found) -> found.has(SignKind.SWELLING) && (found.hasSevere(SignKind.LAMENESS)
-							|| (found.hasHot(SignKind.SWELLING) && found.has(SignKind.LAMENESS)))),
+							|| (found.hasFlag(SignKind.SWELLING, "hot") && found.has(SignKind.LAMENESS)))),
 			new LevelRule("overheated: panting that does not settle, with a wobble, sickness or dullness",
 					Level.EMERGENCY,
 					(found) -> found.has(SignKind.PANTING) && found.hasCue("unceasing")
@@ -71,21 +71,20 @@ public final class LevelRules {
 							SignKind.POLYDIPSIA, SignKind.VOMITING)),
 			sameDay("black stool", SignKind.MELAENA), sameDay("yellow eyes or gums", SignKind.JAUNDICE),
 			new LevelRule("blood with sickness or loose stool", Level.SAME_DAY,
-					(found) -> found.hasInside(SignKind.BLEEDING)
+					(found) -> found.hasFlag(SignKind.BLEEDING, "inside")
 							|| (found.has(SignKind.BLEEDING) && found.has(SignKind.VOMITING, SignKind.DIARRHOEA))),
 			// Expert opinion.
 			new LevelRule("not eaten for a day", Level.SAME_DAY,
-					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")),
+					(found) -> found.hasWithCue(SignKind.INAPPETENCE, "day")
+							|| found.hasFlag(SignKind.INAPPETENCE, "day")),
 			new LevelRule("suddenly and clearly lame", Level.SAME_DAY,
-					(found) -> found.hasWithCue(SignKind.LAMENESS, "sudden") && found.isClear(SignKind.LAMENESS)),
+					(found) -> (found.hasWithCue(SignKind.LAMENESS, "sudden")
+							|| found.hasFlag(SignKind.LAMENESS, "sudden")) && found.isClear(SignKind.LAMENESS)),
 			// Aortic clot: Goncalves 2008 (JSAP 49:178).
 			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
 					(found) -> found.has(SignKind.PARESIS) || found.hasWithCue(SignKind.ATAXIA, "passes")),
 			new LevelRule("neck or back pain", Level.SAME_DAY,
-					(found) -> found.observations()
-						.stream()
-						.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == SignKind.PAIN
-								&& seen.mention().entry().has("spine"))));
+					(found) -> found.hasFlag(SignKind.PAIN, "spine")));
 
 	private static final List<LevelRule> WATCH = List.of(
 			new LevelRule("stiffness that does not ease within an hour", Level.WATCH,

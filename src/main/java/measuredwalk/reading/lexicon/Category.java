@@ -55,6 +55,8 @@ public enum Category {
 	ANSWER(false),
 	/** A cue for the level: {@code sudden}, {@code unceasing} and the like. */
 	CUE(false),
+	/** One idea of the urgent rules, such as {@code gums}; the value is its name. */
+	CONCEPT(false),
 	/** A medicine; the value is its kind. */
 	MEDICINE(false),
 	/** Small talk and side matters that are understood but tell nothing. */

@@ -20,6 +20,8 @@ public final class Lexicon {
 
 	private final List<ScreenRule> rules = new ArrayList<>();
 
+	private final List<ConceptRule> conceptRules = new ArrayList<>();
+
 	private final Symbols symbols = new Symbols();
 
 	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"));
@@ -69,6 +71,26 @@ public final class Lexicon {
 	 */
 	public List<ScreenRule> rules() {
 		return List.copyOf(this.rules);
+	}
+
+	void addConceptRule(ConceptRule rule) {
+		this.conceptRules.add(rule);
+	}
+
+	/**
+	 * The rules that combine concepts.
+	 * @return the rules
+	 */
+	public List<ConceptRule> conceptRules() {
+		return List.copyOf(this.conceptRules);
+	}
+
+	/**
+	 * Every meaning there is.
+	 * @return the entries, each at the place of its number
+	 */
+	public List<Entry> entries() {
+		return List.copyOf(this.entries);
 	}
 
 	void addPhrase(List<String> words, Entry entry) {

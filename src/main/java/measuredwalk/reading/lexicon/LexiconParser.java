@@ -51,6 +51,9 @@ final class LexiconParser {
 			else if (text.startsWith("near ") && text.contains(":") && section != null) {
 				addRule(text, section);
 			}
+			else if (ConceptLine.is(text) && section != null) {
+				this.lexicon.addConceptRule(ConceptLine.rule(text, section, this::error));
+			}
 			else if (!text.isEmpty()) {
 				addPhrases(text, section);
 			}
@@ -130,9 +133,11 @@ final class LexiconParser {
 			throw error("'" + text + "' has capitals or an apostrophe",
 					"Write lower case, and 'do not' for don't, 'he is' for he's");
 		}
-		for (List<String> words : Phrase.writtenOut(withGroups(text))) {
-			check(words, text);
-			this.lexicon.addPhrase(words, section);
+		for (String phrase : text.split(";", -1)) {
+			for (List<String> words : Phrase.writtenOut(withGroups(phrase.strip()))) {
+				check(words, text);
+				this.lexicon.addPhrase(words, section);
+			}
 		}
 	}
 

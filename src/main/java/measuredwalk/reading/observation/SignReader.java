@@ -52,7 +52,7 @@ public final class SignReader {
 		for (Mention mention : mentions) {
 			Context context = contexts.of(mention.from(), mention.to(), mention.entry().has("urgent"));
 			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical();
-			boolean now = given || context.isOfThisDogNow() || (context.recent() && mention.entry().has("urgent")
+			boolean now = given || context.isOfThisDogNow() || (context.recent() && outlastsTheDay(mention.entry())
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
 				observations.add(observation(mention, annotation.words().form(mention.from()), context));
@@ -60,6 +60,11 @@ public final class SignReader {
 		}
 		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
 		return new Slots(annotation).filled(observations);
+	}
+
+	/** Yesterday's emergency is told of now, and so is what has gone on since yesterday. */
+	private static boolean outlastsTheDay(Entry entry) {
+		return entry.has("urgent") || entry.has("day") || entry.has("sudden");
 	}
 
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
@@ -73,7 +78,7 @@ public final class SignReader {
 
 	private static boolean isSame(Mention one, Mention other) {
 		return one.value().equals(other.value()) && one.overlaps(other)
-				&& (one.entry().has("urgent") || one.entry().has("weak") || !other.entry().has("urgent"));
+				&& (one.entry().has("weak") || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
