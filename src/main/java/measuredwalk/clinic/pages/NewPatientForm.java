@@ -29,7 +29,7 @@ public record NewPatientForm(@Nullable String name, @Nullable Double weightKg, @
 		@Nullable Double planMinutes, @Nullable Integer walksPerDay, @Nullable Double minMinutes,
 		@Nullable Double maxMinutes, @Nullable List<String> medications,
 		@DateTimeFormat(iso = DateTimeFormat.ISO.DATE) @Nullable LocalDate surgeryDate, @Nullable String timeZone,
-		boolean growing) {
+		@Nullable Boolean growing) {
 
 	public NewPatientForm {
 		medications = (medications != null) ? List.copyOf(medications) : List.of();
@@ -40,9 +40,10 @@ public record NewPatientForm(@Nullable String name, @Nullable Double weightKg, @
 	}
 
 	NewDog newDog() {
-		return new NewDog(Objects.requireNonNullElse(this.name, ""), this.weightKg, this.ageYears, !this.growing,
-				this.surgeryDate, zone(), Objects.requireNonNullElse(this.planMinutes, 0.0), this.walksPerDay,
-				this.minMinutes, this.maxMinutes, List.of(), Objects.requireNonNull(this.medications));
+		return new NewDog(Objects.requireNonNullElse(this.name, ""), this.weightKg, this.ageYears,
+				!Boolean.TRUE.equals(this.growing), this.surgeryDate, zone(),
+				Objects.requireNonNullElse(this.planMinutes, 0.0), this.walksPerDay, this.minMinutes, this.maxMinutes,
+				List.of(), Objects.requireNonNull(this.medications));
 	}
 
 	private ZoneId zone() {

@@ -38,7 +38,10 @@ public final class CourseRules {
 			new CourseRule("stiffness-not-easing", "Expert opinion: stiffness that does not ease within 60 minutes",
 					Grade.C, LONGEST_STIFF_MINUTES, CourseRules::stiffnessNotEasing),
 			new CourseRule("lameness-beyond-a-day", "Expert opinion: above the dog's own usual beyond 24 h", Grade.C, 1,
-					CourseRules::lamenessBeyondADay));
+					CourseRules::lamenessBeyondADay),
+			new CourseRule("signs-piling-up",
+					"Page 1954 (Biometrika 41:100), by exact run lengths of Brook and Evans 1972 (Biometrika 59:539)",
+					Grade.C, 1, (course) -> PilingUp.in(course, course.medicineChangedOn())));
 
 	private CourseRules() {
 	}

@@ -52,8 +52,8 @@ class CourseSweep implements Sweep {
 	@Override
 	public Optional<Instant> nextDue() {
 		Instant before = this.last;
-		return Optional.of((before == null) ? this.clock.instant()
-				: before.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS));
+		return Optional
+			.of((before == null) ? Instant.EPOCH : before.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS));
 	}
 
 	@Override

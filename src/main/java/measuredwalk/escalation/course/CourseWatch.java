@@ -2,9 +2,12 @@ package measuredwalk.escalation.course;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 import measuredwalk.escalation.AlertLevel;
 import measuredwalk.escalation.Alerts;
@@ -26,8 +29,8 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class CourseWatch {
 
-	/** As far back as any rule looks. */
-	private static final int DAYS = 42;
+	/** As far back as any rule looks: the burden's baseline is the longest. */
+	private static final int DAYS = 365;
 
 	private static final Logger log = LoggerFactory.getLogger(CourseWatch.class);
 
@@ -72,13 +75,29 @@ public class CourseWatch {
 
 	private void look(Dog dog) {
 		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
-		DogCourse course = DogCourse.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()),
-				today.minusDays(DAYS), today);
+		DogCourse course = DogCourse
+			.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()), first(dog, today), today)
+			.withMedicineChangedOn(medicineChangedOn(dog));
 		for (CourseRule rule : CourseRules.all()) {
 			found(rule, course, dog).filter((finding) -> this.episodes.news(dog.id(), rule, finding, today))
 				.ifPresent((finding) -> this.alerts.raise(dog.id(), AlertLevel.REVIEW, finding.reason(),
 						List.copyOf(finding.evidence())));
 		}
+	}
+
+	private static LocalDate first(Dog dog, LocalDate today) {
+		LocalDate earliest = today.minusDays(DAYS);
+		return dog.enrolledOn().isAfter(earliest) ? dog.enrolledOn() : earliest;
+	}
+
+	/** What it was on already when it was taken on is no change. */
+	private LocalDate medicineChangedOn(Dog dog) {
+		return this.households.medicationsOf(dog.id())
+			.stream()
+			.flatMap((each) -> Stream.of(each.stoppedOn(), each.knownAtEnrolment() ? null : each.startedOn()))
+			.filter(Objects::nonNull)
+			.max(Comparator.naturalOrder())
+			.orElse(dog.enrolledOn());
 	}
 
 	/** A rule that breaks must not lose the owner's words: they are kept without it. */

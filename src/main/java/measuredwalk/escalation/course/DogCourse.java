@@ -27,8 +27,11 @@ final class DogCourse {
 
 	private final List<CourseDay> days;
 
-	private DogCourse(List<CourseDay> days) {
+	private final LocalDate medicineChangedOn;
+
+	private DogCourse(List<CourseDay> days, LocalDate medicineChangedOn) {
 		this.days = days;
+		this.medicineChangedOn = medicineChangedOn;
 	}
 
 	/**
@@ -47,7 +50,17 @@ final class DogCourse {
 		for (LocalDate day = first; !day.isAfter(today); day = day.plusDays(1)) {
 			days.add(new CourseDay(day, walksOf.getOrDefault(day, List.of()), morningOf.get(day)));
 		}
-		return new DogCourse(days);
+		return new DogCourse(days, first);
+	}
+
+	/** The same days, when a medicine was changed on one of them. */
+	DogCourse withMedicineChangedOn(LocalDate day) {
+		return new DogCourse(this.days, day);
+	}
+
+	/** The last change of a medicine, or the first day when there was none. */
+	LocalDate medicineChangedOn() {
+		return this.medicineChangedOn;
 	}
 
 	LocalDate today() {

@@ -1,0 +1,54 @@
+package measuredwalk.escalation.course;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Signs that pile up: the chart of the daily burden over the days since the last change
+ * of a medicine, against the dog's own first four weeks of them.
+ */
+final class PilingUp {
+
+	/** Days told of that make the dog's own baseline: clinical rules, 'Piling up'. */
+	private static final int BASELINE_DAYS = 28;
+
+	/** With fewer days the baseline is no more than an assumption. Ours, no source. */
+	private static final int FEWEST_BASELINE_DAYS = 10;
+
+	private static final int SHOWN_DAYS = 7;
+
+	private PilingUp() {
+	}
+
+	/**
+	 * Looks for an alarm.
+	 * @param course all days since the dog was taken on
+	 * @param medicineChangedOn the last change of a medicine; the chart begins again
+	 * there
+	 */
+	static Optional<Finding> in(DogCourse course, LocalDate medicineChangedOn) {
+		List<CourseDay> told = course.days()
+			.stream()
+			.filter((day) -> day.told() && !day.date().isBefore(medicineChangedOn))
+			.toList();
+		int baseline = Math.min(BASELINE_DAYS, told.size() / 2);
+		if (baseline < FEWEST_BASELINE_DAYS) {
+			return Optional.empty();
+		}
+		List<Integer> grades = told.stream().map(CourseDay::grade).toList();
+		BurdenChart chart = BurdenChart.of(UsualDays.of(grades.subList(0, baseline)));
+		double level = chart.level(grades.subList(baseline, grades.size()));
+		return (level >= 1) ? Optional.of(found(level, told)) : Optional.empty();
+	}
+
+	private static Finding found(double level, List<CourseDay> told) {
+		List<CourseDay> last = told.subList(Math.max(0, told.size() - SHOWN_DAYS), told.size());
+		return new Finding(
+				"Signs piling up: the daily burden has been above this dog's own usual for longer than chance"
+						+ " explains",
+				level,
+				last.stream().filter((day) -> day.grade() > 0).flatMap((day) -> day.evidence().stream()).toList());
+	}
+
+}
