@@ -58,8 +58,8 @@ public final class ContextReader {
 	}
 
 	/**
-	 * 'will not put no weight on it': an emergency that is itself a denial is not undone by
-	 * a second one, which dialects add for strength.
+	 * 'will not put no weight on it': an emergency that is itself a denial is not undone
+	 * by a second one, which dialects add for strength.
 	 */
 	private boolean isDenial(int from) {
 		return this.annotation.words().is(from, "no") || this.annotation.words().is(from, "not")

@@ -17,8 +17,8 @@ final class ConceptMatch {
 
 	private static final Set<String> DENIALS = Set.of("not", "no", "never", "without", "nor");
 
-	private static final Set<String> DEGREES = Set.of("at", "all", "very", "so", "really", "going", "gone", "any", "the",
-			"a", "been", "getting", "even", "too", "that", "once", "actually");
+	private static final Set<String> DEGREES = Set.of("at", "all", "very", "so", "really", "going", "gone", "any",
+			"the", "a", "been", "getting", "even", "too", "that", "once", "actually");
 
 	private final ConceptRule rule;
 
@@ -65,7 +65,8 @@ final class ConceptMatch {
 
 	private @Nullable Mention latest(int place, @Nullable Mention[] chosen) {
 		for (Mention candidate : this.seen[place]) {
-			if (candidate != null && Arrays.stream(chosen).noneMatch((taken) -> taken != null && taken.overlaps(candidate))
+			if (candidate != null
+					&& Arrays.stream(chosen).noneMatch((taken) -> taken != null && taken.overlaps(candidate))
 					&& isInOrder(place, candidate, chosen)) {
 				return candidate;
 			}
@@ -87,7 +88,8 @@ final class ConceptMatch {
 				to = Math.max(to, mention.to());
 			}
 		}
-		boolean oneSentence = this.annotation.clauses().sentenceOf(from) == this.annotation.clauses().sentenceOf(to - 1);
+		boolean oneSentence = this.annotation.clauses().sentenceOf(from) == this.annotation.clauses()
+			.sentenceOf(to - 1);
 		return (to - from <= this.rule.span() && (oneSentence || this.rule.across()))
 				? new Mention(this.rule.entry(), from, to) : null;
 	}

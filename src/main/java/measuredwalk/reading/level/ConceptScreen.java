@@ -40,8 +40,11 @@ public final class ConceptScreen {
 		List<ConceptRule> all = lexicon.conceptRules();
 		this.rules = all.size();
 		Set<String> known = new HashSet<>();
-		lexicon.entries().stream().filter((entry) -> entry.category() == Category.CONCEPT).map(Entry::value).forEach(
-				known::add);
+		lexicon.entries()
+			.stream()
+			.filter((entry) -> entry.category() == Category.CONCEPT)
+			.map(Entry::value)
+			.forEach(known::add);
 		for (int rule = 0; rule < this.rules; rule++) {
 			List<String> concepts = all.get(rule).concepts();
 			check(known, concepts);

@@ -38,8 +38,8 @@ public record Findings(List<Observation> observations, Annotation annotation, Se
 	/** Whether a sign's heading carries a word such as 'spine' or 'inside'. */
 	boolean hasFlag(SignKind kind, String flag) {
 		return this.observations.stream()
-			.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == kind
-					&& seen.mention().entry().has(flag));
+			.anyMatch(
+					(seen) -> seen.sign().present() && seen.sign().kind() == kind && seen.mention().entry().has(flag));
 	}
 
 	boolean hasSevere(SignKind kind) {

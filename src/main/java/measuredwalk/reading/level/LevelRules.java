@@ -83,8 +83,7 @@ public final class LevelRules {
 			// Aortic clot: Goncalves 2008 (JSAP 49:178).
 			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
 					(found) -> found.has(SignKind.PARESIS) || found.hasWithCue(SignKind.ATAXIA, "passes")),
-			new LevelRule("neck or back pain", Level.SAME_DAY,
-					(found) -> found.hasFlag(SignKind.PAIN, "spine")));
+			new LevelRule("neck or back pain", Level.SAME_DAY, (found) -> found.hasFlag(SignKind.PAIN, "spine")));
 
 	private static final List<LevelRule> WATCH = List.of(
 			new LevelRule("stiffness that does not ease within an hour", Level.WATCH,

@@ -59,7 +59,9 @@ public final class SignReader {
 		return new Slots(annotation).filled(observations);
 	}
 
-	/** Yesterday's emergency is told of now, and so is what has gone on since yesterday. */
+	/**
+	 * Yesterday's emergency is told of now, and so is what has gone on since yesterday.
+	 */
 	private static boolean outlastsTheDay(Entry entry) {
 		return entry.has("urgent") || entry.has("day") || entry.has("sudden");
 	}
@@ -74,8 +76,8 @@ public final class SignReader {
 	}
 
 	private static boolean isSame(Mention one, Mention other) {
-		return one.value().equals(other.value()) && one.overlaps(other)
-				&& (one.entry().has("weak") || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
+				|| one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
