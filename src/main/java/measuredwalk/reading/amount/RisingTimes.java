@@ -38,7 +38,7 @@ final class RisingTimes {
 			}
 		}
 		long minutes = (times.size() == 2) ? Math.abs(Duration.between(times.get(0), times.get(1)).toMinutes()) : 0;
-		return (minutes > 0 && minutes <= MOST_MINUTES) ? Double.valueOf(minutes) : null;
+		return (minutes > 0 && minutes <= MOST_MINUTES) ? Double.valueOf((double) minutes) : null;
 	}
 
 }
