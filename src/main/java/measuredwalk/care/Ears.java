@@ -26,6 +26,9 @@ class Ears {
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
+		if (checkIn == null && bringsNothing(reading)) {
+			return noWalk(turn).orElse(reading);
+		}
 		if (checkIn != null && question != checkIn.reads() && reading.overall() == null && reading.signs().isEmpty()) {
 			return read(turn, turn.text(), checkIn.reads());
 		}
@@ -34,6 +37,16 @@ class Ears {
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
 		return reading;
+	}
+
+	private static boolean bringsNothing(Reading reading) {
+		return reading.walks().isEmpty() && reading.signs().isEmpty() && reading.overall() == null
+				&& reading.stiffMinutes() == null && reading.correction() == null;
+	}
+
+	/** 'No walk today' is an answer that comes before its question. */
+	private Optional<Reading> noWalk(Turn turn) {
+		return Optional.of(read(turn, turn.text(), Question.WALK)).filter(Reading::noWalk);
 	}
 
 	/**

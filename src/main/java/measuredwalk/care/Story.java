@@ -14,6 +14,9 @@ import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.journal.JournalEntry;
+import measuredwalk.journal.Note;
+import measuredwalk.journal.NoteTopic;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.Outbox;
@@ -60,10 +63,14 @@ class Story implements IncomingHandler {
 
 	private final WhatIf whatIf;
 
+	private final WeeklyQuestion weekly;
+
+	private final Notes notes;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf) {
+			FirstDragging dragging, WhatIf whatIf, WeeklyQuestion weekly, Notes notes) {
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -81,6 +88,8 @@ class Story implements IncomingHandler {
 		this.askBacks = askBacks;
 		this.dragging = dragging;
 		this.whatIf = whatIf;
+		this.weekly = weekly;
+		this.notes = notes;
 	}
 
 	@Override
@@ -140,8 +149,8 @@ class Story implements IncomingHandler {
 		else if (carer.silenced()) {
 			this.writer.write(turn, reading, open);
 		}
-		else {
-			converse(turn, reading, open, reply);
+		else if (!this.weekly.answered(turn, reading, open, reply)) {
+			converse(turn, reading, WeeklyQuestion.isOpen(open) ? null : open, reply);
 		}
 	}
 
@@ -184,6 +193,9 @@ class Story implements IncomingHandler {
 		}
 		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
 			this.checkIns.close(turn.chatId());
+		}
+		else {
+			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
 		}
 		reply.say(Phrase.NO_WALK);
 		return true;

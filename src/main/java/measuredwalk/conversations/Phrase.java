@@ -99,6 +99,10 @@ public enum Phrase implements Coded {
 	DRAGGING_NOTED,
 	/** No walk was written down. */
 	NO_WALK,
+	/** The one reminder of the morning check-in. */
+	REMINDER_MORNING,
+	/** The one reminder of the check-in after a walk. */
+	REMINDER_WALK,
 	/** The end of a check-in. */
 	CHECK_IN_DONE,
 	/** A voice message came, which the bot cannot hear. */
