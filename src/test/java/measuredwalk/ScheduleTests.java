@@ -212,4 +212,32 @@ class ScheduleTests {
 		assertThat(moveTo(last, "14:31")).containsExactly(WALK);
 	}
 
+	@Test
+	void hoursAreShownAndChangedInPlainWords() {
+		assertThat(this.wren.say("/hours")).singleElement()
+			.asString()
+			.startsWith("I ask in the morning at 07:30. I expect Tarn's walks around 08:00 and 17:30.");
+		List<String> changed = this.wren.say("mornings at 8, walks at 13:00, not on Thursdays");
+		assertThat(changed.get(0)).isEqualTo("Done.");
+		assertThat(changed.get(1)).startsWith("I ask in the morning at 08:00. I expect Tarn's walks around 13:00.")
+			.contains("I do not ask on Thursdays.");
+		assertThat(moveTo(this.tuesday, "13:29")).isEmpty();
+		assertThat(moveTo(this.tuesday, "13:31")).containsExactly(WALK);
+		this.wren.say("no walk");
+		LocalDate wednesday = this.tuesday.plusDays(1);
+		assertThat(moveTo(wednesday, "07:59")).isEmpty();
+		assertThat(moveTo(wednesday, "08:01")).containsExactly(MORNING);
+		this.wren.say("same as usual");
+		this.wren.say("/hours no walk questions");
+		assertThat(moveTo(wednesday.plusDays(1), "23:00")).isEmpty();
+		assertThat(moveTo(wednesday.plusDays(2), "08:01")).containsExactly(MORNING);
+	}
+
+	@Test
+	void aWishAboutHoursThatIsNotUnderstoodIsToldSo() {
+		assertThat(this.wren.say("/hours whenever")).singleElement()
+			.asString()
+			.startsWith("Sorry, I did not follow that. You could say: /hours mornings at 8");
+	}
+
 }

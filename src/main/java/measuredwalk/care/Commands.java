@@ -40,8 +40,10 @@ class Commands {
 
 	private final EvidenceWords evidence;
 
+	private final HoursTalk hours;
+
 	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
-			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence) {
+			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours) {
 		this.households = households;
 		this.joining = joining;
 		this.talk = talk;
@@ -51,6 +53,7 @@ class Commands {
 		this.journal = journal;
 		this.checkIns = checkIns;
 		this.evidence = evidence;
+		this.hours = hours;
 		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
 				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
 				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
@@ -72,13 +75,16 @@ class Commands {
 			reply.say(Phrase.HOW_TO_BEGIN);
 		}
 		else {
-			run(command, turn(message, carer.get()), reply);
+			run(command, rest, turn(message, carer.get()), reply);
 		}
 	}
 
-	private void run(String command, Turn turn, Reply reply) {
+	private void run(String command, String rest, Turn turn, Reply reply) {
 		BiConsumer<Turn, Reply> known = this.ofCarers.get(command);
-		if (known != null) {
+		if (command.equals("/hours")) {
+			this.hours.command(turn, rest, reply);
+		}
+		else if (known != null) {
 			known.accept(turn, reply);
 		}
 		else {

@@ -67,10 +67,12 @@ class Story implements IncomingHandler {
 
 	private final Notes notes;
 
+	private final HoursTalk hours;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf, WeeklyQuestion weekly, Notes notes) {
+			FirstDragging dragging, WhatIf whatIf, WeeklyQuestion weekly, Notes notes, HoursTalk hours) {
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -90,6 +92,7 @@ class Story implements IncomingHandler {
 		this.whatIf = whatIf;
 		this.weekly = weekly;
 		this.notes = notes;
+		this.hours = hours;
 	}
 
 	@Override
@@ -155,8 +158,8 @@ class Story implements IncomingHandler {
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.dragging.answered(turn, open, reply) || this.whatIf.answered(turn, reply)
-				|| saysNoWalk(turn, reading, open, reply)) {
+		if (this.hours.answered(turn, reply) || this.dragging.answered(turn, open, reply)
+				|| this.whatIf.answered(turn, reply) || saysNoWalk(turn, reading, open, reply)) {
 			return;
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
