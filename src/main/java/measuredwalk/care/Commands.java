@@ -42,8 +42,13 @@ class Commands {
 
 	private final HoursTalk hours;
 
+	private final ExportWords export;
+
+	private final Erasing erasing;
+
 	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
-			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours) {
+			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours,
+			ExportWords export, Erasing erasing) {
 		this.households = households;
 		this.joining = joining;
 		this.talk = talk;
@@ -54,10 +59,13 @@ class Commands {
 		this.checkIns = checkIns;
 		this.evidence = evidence;
 		this.hours = hours;
+		this.export = export;
+		this.erasing = erasing;
 		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
 				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
 				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
-				this::share, "/stop", this::stop);
+				this::share, "/export", (turn, reply) -> reply.say(this.export.of(turn.dog())), "/erase",
+				this.erasing::ask, "/stop", this::stop);
 	}
 
 	void run(IncomingMessage message, Reply reply) {

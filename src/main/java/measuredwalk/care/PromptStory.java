@@ -42,8 +42,10 @@ class PromptStory implements PromptHandler {
 
 	private final Reminder reminder;
 
+	private final Erasing erasing;
+
 	PromptStory(Journal journal, Notes notes, CheckIns checkIns, WhomToAsk whom, WalkHours walkHours, Asking asking,
-			WeeklyQuestion weekly, Reminder reminder) {
+			WeeklyQuestion weekly, Reminder reminder, Erasing erasing) {
 		this.journal = journal;
 		this.notes = notes;
 		this.checkIns = checkIns;
@@ -52,6 +54,7 @@ class PromptStory implements PromptHandler {
 		this.asking = asking;
 		this.weekly = weekly;
 		this.reminder = reminder;
+		this.erasing = erasing;
 	}
 
 	@Override
@@ -102,6 +105,11 @@ class PromptStory implements PromptHandler {
 	@Override
 	public void remind(UUID checkInId) {
 		this.checkIns.unanswered(checkInId).ifPresent(this.reminder::remind);
+	}
+
+	@Override
+	public void farewell(long chatId) {
+		this.erasing.forget(chatId);
 	}
 
 	@Override

@@ -69,10 +69,13 @@ class Story implements IncomingHandler {
 
 	private final HoursTalk hours;
 
+	private final Erasing erasing;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf, WeeklyQuestion weekly, Notes notes, HoursTalk hours) {
+			FirstDragging dragging, WhatIf whatIf, WeeklyQuestion weekly, Notes notes, HoursTalk hours,
+			Erasing erasing) {
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -93,6 +96,7 @@ class Story implements IncomingHandler {
 		this.weekly = weekly;
 		this.notes = notes;
 		this.hours = hours;
+		this.erasing = erasing;
 	}
 
 	@Override
@@ -143,6 +147,9 @@ class Story implements IncomingHandler {
 	private void handle(IncomingMessage message, Carer carer, Reply reply) {
 		Dog dog = this.households.dogsOf(carer.householdId()).get(0);
 		Turn turn = new Turn(message, carer, dog);
+		if (this.erasing.answered(turn, reply)) {
+			return;
+		}
 		CheckIn open = this.checkIns.current(message.chatId()).orElse(null);
 		Reading reading = this.ears.read(turn, open);
 		if (Urgency.cannotWait(reading)) {

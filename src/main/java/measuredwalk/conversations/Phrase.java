@@ -99,6 +99,16 @@ public enum Phrase implements Coded {
 	DRAGGING_NOTED,
 	/** No walk was written down. */
 	NO_WALK,
+	/** The heading of all that counts in a dog's record. */
+	EXPORT,
+	/** What erasing means and how to confirm it. */
+	ERASE,
+	/** The dog's data are erased. */
+	ERASED,
+	/** Nothing is erased after all. */
+	NOT_ERASED,
+	/** Another carer erased the dog's data. */
+	ERASED_BY_ANOTHER,
 	/** When the bot asks. */
 	HOURS,
 	/** When it asks about walks. */

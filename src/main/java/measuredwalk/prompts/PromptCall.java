@@ -65,6 +65,10 @@ class PromptCall {
 		};
 	}
 
+	void farewell(String name) {
+		this.transaction.executeWithoutResult((status) -> this.handlers.getObject().farewell(Long.parseLong(name)));
+	}
+
 	void remind(String name) {
 		this.transaction.executeWithoutResult((status) -> this.handlers.getObject().remind(UUID.fromString(name)));
 	}

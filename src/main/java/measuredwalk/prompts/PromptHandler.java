@@ -42,6 +42,12 @@ public interface PromptHandler {
 	void remind(UUID checkInId);
 
 	/**
+	 * The time has come to forget a chat whose dog was erased.
+	 * @param chatId the chat
+	 */
+	void farewell(long chatId);
+
+	/**
 	 * When a dog usually walks.
 	 * @param dog the dog
 	 * @return the times, in the household's zone

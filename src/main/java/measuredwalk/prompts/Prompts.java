@@ -44,11 +44,16 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private static final long PAUSE_NANOS = 5_000_000;
 
+	/** Long enough for the last words to go out. */
+	private static final Duration UNTIL_FAREWELL = Duration.ofHours(1);
+
 	private static final DayOfWeek DAY_OF_WEEKLY = DayOfWeek.SUNDAY;
 
 	private final Map<PromptKind, OneTimeTask<Void>> tasks = new EnumMap<>(PromptKind.class);
 
 	private final OneTimeTask<Void> reminders;
+
+	private final OneTimeTask<Void> farewells;
 
 	private final Scheduler scheduler;
 
@@ -70,8 +75,10 @@ public class Prompts implements TimedWork, SmartLifecycle {
 				.execute((instance, context) -> call.run(kind, instance.getId(), this)));
 		}
 		this.reminders = Tasks.oneTime("reminder").execute((instance, context) -> call.remind(instance.getId()));
+		this.farewells = Tasks.oneTime("farewell").execute((instance, context) -> call.farewell(instance.getId()));
 		List<Task<?>> all = new ArrayList<>(this.tasks.values());
 		all.add(this.reminders);
+		all.add(this.farewells);
 		this.scheduler = Scheduler.create(new TransactionAwareDataSourceProxy(dataSource), all)
 			.clock(clock::instant)
 			.threads(1)
@@ -126,6 +133,16 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 */
 	public void remind(UUID checkInId, Instant due) {
 		this.scheduler.scheduleIfNotExists(this.reminders.instance(checkInId.toString()), due);
+	}
+
+	/**
+	 * Sees to it that a chat without a dog is forgotten when its last words have gone
+	 * out.
+	 * @param chatId the chat
+	 */
+	public void farewell(long chatId) {
+		this.scheduler.scheduleIfNotExists(this.farewells.instance(Long.toString(chatId)),
+				this.clock.instant().plus(UNTIL_FAREWELL));
 	}
 
 	@Override
