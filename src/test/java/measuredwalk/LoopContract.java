@@ -282,4 +282,69 @@ abstract class LoopContract {
 		assertThat(alder.say("we did 15 minutes, all fine").get(0)).startsWith("Written down: 15 minutes today");
 	}
 
+	@Test
+	void exportGivesTheRecordWithTheOwnersOwnWords() {
+		this.wren.say("20 minutes, no trouble at all");
+		assertThat(this.wren.say("/export")).singleElement()
+			.asString()
+			.startsWith("Bramble's record.")
+			.contains("Bramble's plan: 2 walks of 20 minutes each.", "20 minutes",
+					"Wren: '20 minutes, no trouble at all'");
+	}
+
+	@Test
+	void eraseNeedsTheNameTypedRightAfterTheQuestion() {
+		assertThat(this.wren.say("erase Bramble")).noneMatch((line) -> line.contains("is erased"));
+		this.wren.say("/erase");
+		assertThat(this.wren.say("no")).containsExactly("Good. Nothing is erased.");
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(200);
+		this.wren.say("/erase");
+		this.wren.say("/today");
+		assertThat(this.wren.say("erase Bramble")).noneMatch((line) -> line.contains("is erased"));
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(200);
+	}
+
+	@Test
+	void erasingTakesTheDogAwayForEveryoneAndThenTheChatsOfThoseWithoutADog() {
+		String share = this.wren.say("/share").get(0);
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/start " + share.replaceAll("(?s).*/start (\\w+).*", "$1"));
+		this.wren.say("/erase");
+		assertThat(this.wren.say("erase bramble"))
+			.containsExactly("All that I held of Bramble is erased. I wish you both well.");
+		assertThat(alder.look()).anyMatch((line) -> line.startsWith("Wren has erased Bramble's log"));
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(404);
+		this.wren.send("POST", "/rehearsal/clock", laterByTwoHours());
+		assertThat(this.wren.look()).isEmpty();
+		assertThat(alder.look()).isEmpty();
+	}
+
+	private String laterByTwoHours() {
+		String now = this.json.readTree(this.wren.get("/rehearsal/clock")).get("now").asString();
+		return "{\"now\":\"" + java.time.Instant.parse(now).plusSeconds(7200) + "\"}";
+	}
+
+	@Test
+	void sameAsUsualInsideACheckInIsNoOtherWalk() {
+		this.wren.say("25 minutes, she limped");
+		this.wren.say("same as usual");
+		assertThat(walks()).hasSize(1);
+	}
+
+	@Test
+	void whetherALongerWalkMayBeIsAnsweredWithItsChance() {
+		this.wren.say("20 minutes, slowed near the end");
+		this.wren.say("same as usual");
+		assertThat(this.wren.say("could we do 40 minutes tomorrow?").get(0))
+			.startsWith("40 minutes is more than I would suggest today: the chance of it being too much is");
+		assertThat(walks()).hasSize(1);
+	}
+
+	@Test
+	void whyNamesTheReasonsAndWhatTheJournalShows() {
+		this.wren.say("20 minutes, slowed after 12 minutes");
+		List<String> why = this.wren.say("/why");
+		assertThat(String.join("\n", why)).contains("In the last 14 days Bramble showed signs on 1 of 1 walk");
+	}
+
 }

@@ -40,8 +40,15 @@ class Commands {
 
 	private final EvidenceWords evidence;
 
+	private final HoursTalk hours;
+
+	private final ExportWords export;
+
+	private final Erasing erasing;
+
 	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
-			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence) {
+			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours,
+			ExportWords export, Erasing erasing) {
 		this.households = households;
 		this.joining = joining;
 		this.talk = talk;
@@ -51,10 +58,14 @@ class Commands {
 		this.journal = journal;
 		this.checkIns = checkIns;
 		this.evidence = evidence;
+		this.hours = hours;
+		this.export = export;
+		this.erasing = erasing;
 		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
 				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
 				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
-				this::share, "/stop", this::stop);
+				this::share, "/export", (turn, reply) -> reply.say(this.export.of(turn.dog())), "/erase",
+				this.erasing::ask, "/stop", this::stop);
 	}
 
 	void run(IncomingMessage message, Reply reply) {
@@ -72,13 +83,16 @@ class Commands {
 			reply.say(Phrase.HOW_TO_BEGIN);
 		}
 		else {
-			run(command, turn(message, carer.get()), reply);
+			run(command, rest, turn(message, carer.get()), reply);
 		}
 	}
 
-	private void run(String command, Turn turn, Reply reply) {
+	private void run(String command, String rest, Turn turn, Reply reply) {
 		BiConsumer<Turn, Reply> known = this.ofCarers.get(command);
-		if (known != null) {
+		if (command.equals("/hours")) {
+			this.hours.command(turn, rest, reply);
+		}
+		else if (known != null) {
 			known.accept(turn, reply);
 		}
 		else {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Slot;
 import measuredwalk.reading.MessageReader;
 import measuredwalk.reading.OwnerMessage;
@@ -26,6 +27,9 @@ class Ears {
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
+		if (checkIn == null && bringsNothing(reading)) {
+			return noWalk(turn).orElse(reading);
+		}
 		if (checkIn != null && question != checkIn.reads() && reading.overall() == null && reading.signs().isEmpty()) {
 			return read(turn, turn.text(), checkIn.reads());
 		}
@@ -33,7 +37,31 @@ class Ears {
 			Double minutes = read(turn, "stiff for " + turn.text(), Question.MORNING).stiffMinutes();
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
-		return reading;
+		return amountKnown(checkIn) && onlyAsUsual(reading) ? read(turn, turn.text(), Question.MORNING) : reading;
+	}
+
+	private static boolean amountKnown(@Nullable CheckIn checkIn) {
+		return checkIn != null && checkIn.conversation().equals(CheckIns.AFTER_WALK)
+				&& checkIn.settled().contains(Slot.WALK_AMOUNT);
+	}
+
+	/**
+	 * 'Same as usual' tells of the dog, not of another walk, once the walk's length is
+	 * known.
+	 */
+	private static boolean onlyAsUsual(Reading reading) {
+		return reading.signs().isEmpty() && reading.walks().size() == 1 && reading.walks().get(0).minutes() == null
+				&& reading.walks().get(0).distanceMetres() == null;
+	}
+
+	private static boolean bringsNothing(Reading reading) {
+		return reading.walks().isEmpty() && reading.signs().isEmpty() && reading.overall() == null
+				&& reading.stiffMinutes() == null && reading.correction() == null;
+	}
+
+	/** 'No walk today' is an answer that comes before its question. */
+	private Optional<Reading> noWalk(Turn turn) {
+		return Optional.of(read(turn, turn.text(), Question.WALK)).filter(Reading::noWalk);
 	}
 
 	/**

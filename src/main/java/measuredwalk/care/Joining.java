@@ -70,7 +70,7 @@ class Joining {
 	private void welcome(IncomingMessage message, Reply reply) {
 		Dog dog = dogIn(message);
 		this.checkIns.close(message.chatId());
-		this.prompts.expectMorning(dog);
+		this.prompts.expect(dog);
 		greet(dog, reply);
 		reply.say(Phrase.JOINED, Map.of("dog", dog.name()));
 	}

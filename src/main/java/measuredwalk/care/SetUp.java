@@ -111,7 +111,7 @@ class SetUp {
 				new NewDog(name, null, null, true, null, this.timeZone, habit, null, null, null, List.of(), List.of()),
 				message.senderName());
 		this.households.join(enrolment.joinCode(), message.chatId(), message.senderName());
-		this.prompts.expectMorning(enrolment.dog());
+		this.prompts.expect(enrolment.dog());
 		reply.say(Phrase.GREETING, Map.of("dog", name));
 		reply.say(Phrase.BEGUN_WITHOUT_CLINIC, Map.of("dog", name, "walks",
 				Figures.walks(enrolment.dog().plan().walksPerDay()), "minutes", Figures.minutes(habit)));

@@ -15,6 +15,9 @@ import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.journal.JournalEntry;
+import measuredwalk.journal.Note;
+import measuredwalk.journal.NoteTopic;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.Outbox;
@@ -63,10 +66,19 @@ class Story implements IncomingHandler {
 
 	private final StaffReplies staffReplies;
 
+	private final WeeklyQuestion weekly;
+
+	private final Notes notes;
+
+	private final HoursTalk hours;
+
+	private final Erasing erasing;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf, StaffReplies staffReplies) {
+			FirstDragging dragging, WhatIf whatIf, StaffReplies staffReplies, WeeklyQuestion weekly, Notes notes,
+			HoursTalk hours, Erasing erasing) {
 		this.staffReplies = staffReplies;
 		this.households = households;
 		this.checkIns = checkIns;
@@ -85,6 +97,10 @@ class Story implements IncomingHandler {
 		this.askBacks = askBacks;
 		this.dragging = dragging;
 		this.whatIf = whatIf;
+		this.weekly = weekly;
+		this.notes = notes;
+		this.hours = hours;
+		this.erasing = erasing;
 	}
 
 	@Override
@@ -142,6 +158,9 @@ class Story implements IncomingHandler {
 	private void handle(IncomingMessage message, Carer carer, Reply reply) {
 		Dog dog = this.households.dogsOf(carer.householdId()).get(0);
 		Turn turn = new Turn(message, carer, dog);
+		if (this.erasing.answered(turn, reply)) {
+			return;
+		}
 		CheckIn open = this.checkIns.current(message.chatId()).orElse(null);
 		Reading reading = this.ears.read(turn, open);
 		if (Urgency.cannotWait(reading)) {
@@ -151,14 +170,14 @@ class Story implements IncomingHandler {
 		else if (carer.silenced()) {
 			this.writer.write(turn, reading, open);
 		}
-		else {
-			converse(turn, reading, open, reply);
+		else if (!this.weekly.answered(turn, reading, open, reply)) {
+			converse(turn, reading, WeeklyQuestion.isOpen(open) ? null : open, reply);
 		}
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.dragging.answered(turn, open, reply) || this.whatIf.answered(turn, reply)
-				|| saysNoWalk(turn, reading, open, reply)) {
+		if (this.hours.answered(turn, reply) || this.dragging.answered(turn, open, reply)
+				|| this.whatIf.answered(turn, reply) || saysNoWalk(turn, reading, open, reply)) {
 			return;
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
@@ -195,6 +214,9 @@ class Story implements IncomingHandler {
 		}
 		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
 			this.checkIns.close(turn.chatId());
+		}
+		else {
+			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
 		}
 		reply.say(Phrase.NO_WALK);
 		return true;

@@ -93,6 +93,10 @@ class CheckInEntity {
 		return this.state == State.OPEN && now.isBefore(this.closesAt);
 	}
 
+	boolean unanswered() {
+		return this.questionsAsked == 1 && !this.askedAgain && this.entryId == null && this.settledSlots.isEmpty();
+	}
+
 	boolean wasAskedAgain() {
 		return this.askedAgain;
 	}

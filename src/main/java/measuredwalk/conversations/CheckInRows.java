@@ -10,6 +10,8 @@ interface CheckInRows extends JpaRepository<CheckInEntity, UUID> {
 
 	List<CheckInEntity> findByChatIdAndStateOrderByOpenedAtDesc(long chatId, CheckInEntity.State state);
 
+	List<CheckInEntity> findByDogIdAndScriptIdAndAboutDateGreaterThanEqual(UUID dogId, String scriptId, LocalDate from);
+
 	boolean existsByDogIdAndScriptIdAndAboutDate(UUID dogId, String scriptId, LocalDate aboutDate);
 
 }

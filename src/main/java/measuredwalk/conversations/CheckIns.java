@@ -29,6 +29,9 @@ public class CheckIns {
 	/** The check-in on the next morning. */
 	public static final String NEXT_MORNING = "next-morning";
 
+	/** The one question of a week. */
+	public static final String WEEKLY = "weekly";
+
 	private final Scripts scripts;
 
 	private final CheckInRows rows;
@@ -78,6 +81,34 @@ public class CheckIns {
 	@Transactional(readOnly = true)
 	public boolean held(UUID dogId, String conversation, LocalDate aboutDate) {
 		return this.rows.existsByDogIdAndScriptIdAndAboutDate(dogId, conversation, aboutDate);
+	}
+
+	/**
+	 * The conversations about a dog's days, open or over.
+	 * @param dogId the dog
+	 * @param conversation their name
+	 * @param from the first day
+	 * @return all of them
+	 */
+	@Transactional(readOnly = true)
+	public List<CheckIn> about(UUID dogId, String conversation, LocalDate from) {
+		Script script = this.scripts.get(conversation);
+		return this.rows.findByDogIdAndScriptIdAndAboutDateGreaterThanEqual(dogId, conversation, from)
+			.stream()
+			.map((row) -> row.view(script))
+			.toList();
+	}
+
+	/**
+	 * A conversation that is still open and whose first question nobody answered yet.
+	 * @param id the conversation
+	 * @return the conversation, or empty
+	 */
+	@Transactional(readOnly = true)
+	public Optional<CheckIn> unanswered(UUID id) {
+		return this.rows.findById(id)
+			.filter((row) -> row.open(this.clock.instant()) && row.unanswered())
+			.map((row) -> row.view(this.scripts.get(row.scriptId())));
 	}
 
 	/**

@@ -99,6 +99,36 @@ public enum Phrase implements Coded {
 	DRAGGING_NOTED,
 	/** No walk was written down. */
 	NO_WALK,
+	/** The heading of all that counts in a dog's record. */
+	EXPORT,
+	/** What erasing means and how to confirm it. */
+	ERASE,
+	/** The dog's data are erased. */
+	ERASED,
+	/** Nothing is erased after all. */
+	NOT_ERASED,
+	/** Another carer erased the dog's data. */
+	ERASED_BY_ANOTHER,
+	/** When the bot asks. */
+	HOURS,
+	/** When it asks about walks. */
+	HOURS_WALKS,
+	/** It does not know yet when the dog walks. */
+	HOURS_NO_WALK_TIMES,
+	/** It does not ask about walks. */
+	HOURS_NO_WALK_QUESTIONS,
+	/** It asks on every day. */
+	HOURS_EVERY_DAY,
+	/** The days on which it does not ask. */
+	HOURS_DAYS_OFF,
+	/** The hours are changed. */
+	HOURS_CHANGED,
+	/** A wish about the hours was not understood. */
+	HOURS_NOT_UNDERSTOOD,
+	/** The one reminder of the morning check-in. */
+	REMINDER_MORNING,
+	/** The one reminder of the check-in after a walk. */
+	REMINDER_WALK,
 	/** The end of a check-in. */
 	CHECK_IN_DONE,
 	/** A voice message came, which the bot cannot hear. */

@@ -17,7 +17,7 @@ final class Scripts {
 
 	static Scripts read(ConversationFiles files) {
 		return new Scripts(List.of(read(files, CheckIns.WELCOME), read(files, CheckIns.AFTER_WALK),
-				read(files, CheckIns.NEXT_MORNING)));
+				read(files, CheckIns.NEXT_MORNING), read(files, CheckIns.WEEKLY)));
 	}
 
 	private static Script read(ConversationFiles files, String id) {

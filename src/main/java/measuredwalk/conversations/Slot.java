@@ -20,6 +20,14 @@ public enum Slot implements Coded {
 	/** What the dog is called. */
 	DOG_NAME,
 	/** How many minutes it walks as a rule. */
-	USUAL_MINUTES
+	USUAL_MINUTES,
+	/** What the dog weighs. */
+	WEIGHT,
+	/** Whether its muscles look as they did. */
+	MUSCLE,
+	/** What has changed in what it gets. */
+	MEDICINES,
+	/** What it enjoys. */
+	ENJOYMENT
 
 }

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param surgeryDate the day of its last surgery, or null
  * @param plan the plan that holds now
  * @param walkTimes usual times of its walks, in the household's zone
+ * @param walkTimesTold true when the household named these times itself
  * @param medications kinds of medicine that it gets now, such as {@code nsaid}
  * @param enrolledOn the day it was taken on, in the household's zone
  * @param enrolledAt the moment it was taken on
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Dog(UUID id, Household household, String name, @Nullable Double weightKg, @Nullable Double ageYears,
 		boolean fullyGrown, @Nullable LocalDate surgeryDate, Plan plan, List<LocalTime> walkTimes,
-		List<String> medications, LocalDate enrolledOn, Instant enrolledAt, long version) {
+		boolean walkTimesTold, List<String> medications, LocalDate enrolledOn, Instant enrolledAt, long version) {
 
 	public Dog {
 		walkTimes = List.copyOf(walkTimes);

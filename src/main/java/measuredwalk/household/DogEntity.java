@@ -40,6 +40,8 @@ class DogEntity {
 
 	private String walkTimes;
 
+	private boolean walkTimesTold;
+
 	private LocalDate enrolledOn;
 
 	private Instant enrolledAt;
@@ -58,9 +60,19 @@ class DogEntity {
 		this.ageYears = dog.ageYears();
 		this.fullyGrown = dog.fullyGrown();
 		this.surgeryDate = dog.surgeryDate();
-		this.walkTimes = dog.walkTimes().stream().map(LocalTime::toString).collect(Collectors.joining(","));
+		this.walkTimes = joined(dog.walkTimes());
 		this.enrolledOn = enrolledOn;
 		this.enrolledAt = enrolledAt;
+	}
+
+	private static String joined(List<LocalTime> times) {
+		return times.stream().map(LocalTime::toString).collect(Collectors.joining(","));
+	}
+
+	/** The household itself says when its dog walks. */
+	void walksAt(List<LocalTime> times) {
+		this.walkTimes = joined(times);
+		this.walkTimesTold = true;
 	}
 
 	UUID id() {
@@ -77,7 +89,8 @@ class DogEntity {
 			.map(LocalTime::parse)
 			.toList();
 		return new Dog(this.id, this.household.view(), this.name, this.weightKg, this.ageYears, this.fullyGrown,
-				this.surgeryDate, plan, times, medications, this.enrolledOn, this.enrolledAt, this.version);
+				this.surgeryDate, plan, times, this.walkTimesTold, medications, this.enrolledOn, this.enrolledAt,
+				this.version);
 	}
 
 }

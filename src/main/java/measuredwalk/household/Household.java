@@ -9,7 +9,16 @@ import java.util.UUID;
  *
  * @param id its number
  * @param timeZone the zone that its days are counted in
- * @param morningAt when the morning check-in is asked, in that zone
+ * @param hours when its people want to be asked, in that zone
  */
-public record Household(UUID id, ZoneId timeZone, LocalTime morningAt) {
+public record Household(UUID id, ZoneId timeZone, Hours hours) {
+
+	/**
+	 * When the morning check-in is asked.
+	 * @return the time, in the household's zone
+	 */
+	public LocalTime morningAt() {
+		return this.hours.morningAt();
+	}
+
 }

@@ -1,9 +1,13 @@
 package measuredwalk.household;
 
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -15,15 +19,20 @@ import jakarta.persistence.Table;
 @Table(name = "household")
 class HouseholdEntity {
 
-	/** Before most people leave for work: common practice, no source. */
-	private static final LocalTime USUAL_MORNING = LocalTime.of(7, 30);
-
 	@Id
 	private UUID id;
 
 	private String timeZone;
 
 	private LocalTime morningAt;
+
+	private LocalTime quietFrom;
+
+	private LocalTime quietUntil;
+
+	private String daysOff;
+
+	private boolean walkQuestions;
 
 	private Instant createdAt;
 
@@ -33,16 +42,30 @@ class HouseholdEntity {
 	HouseholdEntity(ZoneId timeZone, Instant createdAt) {
 		this.id = UUID.randomUUID();
 		this.timeZone = timeZone.getId();
-		this.morningAt = USUAL_MORNING;
 		this.createdAt = createdAt;
+		keep(Hours.usual());
 	}
 
 	UUID id() {
 		return this.id;
 	}
 
+	/** From now on these hours hold. */
+	final void keep(Hours hours) {
+		this.morningAt = hours.morningAt();
+		this.quietFrom = hours.quietFrom();
+		this.quietUntil = hours.quietUntil();
+		this.daysOff = hours.daysOff().stream().sorted().map(DayOfWeek::name).collect(Collectors.joining(","));
+		this.walkQuestions = hours.walkQuestions();
+	}
+
 	Household view() {
-		return new Household(this.id, ZoneId.of(this.timeZone), this.morningAt);
+		Set<DayOfWeek> days = Arrays.stream(this.daysOff.split(","))
+			.filter((name) -> !name.isEmpty())
+			.map(DayOfWeek::valueOf)
+			.collect(Collectors.toSet());
+		return new Household(this.id, ZoneId.of(this.timeZone),
+				new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions));
 	}
 
 }

@@ -3,6 +3,7 @@ package measuredwalk.household;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -107,6 +108,24 @@ public class Households {
 			throw new ChangedSince();
 		}
 		return change(dogId, change, by);
+	}
+
+	/**
+	 * Sets when a household wants to be asked.
+	 * @param householdId the household
+	 * @param hours its hours from now on
+	 */
+	public void keepHours(UUID householdId, Hours hours) {
+		this.households.findById(householdId).ifPresent((household) -> household.keep(hours));
+	}
+
+	/**
+	 * Sets when a dog walks, as its household says; it is not learned from then on.
+	 * @param dogId the dog
+	 * @param times the times, in the household's zone
+	 */
+	public void walksAt(UUID dogId, List<LocalTime> times) {
+		this.dogs.findById(dogId).ifPresent((dog) -> dog.walksAt(times));
 	}
 
 	private static Plan changed(Plan plan, DogChange change, LocalDate today) {

@@ -1,21 +1,31 @@
 package measuredwalk.prompts;
 
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 
 import javax.sql.DataSource;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.task.Task;
+import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import measuredwalk.clock.TimedWork;
 import measuredwalk.household.Dog;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -34,7 +44,16 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private static final long PAUSE_NANOS = 5_000_000;
 
-	private final OneTimeTask<Void> mornings;
+	/** Long enough for the last words to go out. */
+	private static final Duration UNTIL_FAREWELL = Duration.ofHours(1);
+
+	private static final DayOfWeek DAY_OF_WEEKLY = DayOfWeek.SUNDAY;
+
+	private final Map<PromptKind, OneTimeTask<Void>> tasks = new EnumMap<>(PromptKind.class);
+
+	private final OneTimeTask<Void> reminders;
+
+	private final OneTimeTask<Void> farewells;
 
 	private final Scheduler scheduler;
 
@@ -42,14 +61,25 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private final Clock clock;
 
+	private final ObjectProvider<PromptHandler> handlers;
+
 	private volatile boolean running;
 
-	Prompts(DataSource dataSource, JdbcClient database, Clock clock, MorningCall morningCall) {
+	Prompts(DataSource dataSource, JdbcClient database, Clock clock, PromptCall call,
+			ObjectProvider<PromptHandler> handlers) {
 		this.database = database;
 		this.clock = clock;
-		this.mornings = Tasks.oneTime("morning-check-in")
-			.execute((instance, context) -> morningCall.run(instance, this));
-		this.scheduler = Scheduler.create(new TransactionAwareDataSourceProxy(dataSource), this.mornings)
+		this.handlers = handlers;
+		for (PromptKind kind : PromptKind.values()) {
+			this.tasks.put(kind, Tasks.oneTime(kind.taskName())
+				.execute((instance, context) -> call.run(kind, instance.getId(), this)));
+		}
+		this.reminders = Tasks.oneTime("reminder").execute((instance, context) -> call.remind(instance.getId()));
+		this.farewells = Tasks.oneTime("farewell").execute((instance, context) -> call.farewell(instance.getId()));
+		List<Task<?>> all = new ArrayList<>(this.tasks.values());
+		all.add(this.reminders);
+		all.add(this.farewells);
+		this.scheduler = Scheduler.create(new TransactionAwareDataSourceProxy(dataSource), all)
 			.clock(clock::instant)
 			.threads(1)
 			.pollingInterval(POLLING)
@@ -57,13 +87,62 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	}
 
 	/**
-	 * Sees to it that a dog's next morning check-in happens.
+	 * Sees to it that a dog's next morning check-in happens, and what is asked until the
+	 * day after; to be called again when the hours change.
 	 * @param dog the dog
 	 */
-	public void expectMorning(Dog dog) {
-		LocalDate day = MorningCall.nextDay(dog.household(), this.clock.instant());
-		this.scheduler.scheduleIfNotExists(this.mornings.instance(MorningCall.name(dog.id(), day)),
-				MorningCall.time(dog.household(), day));
+	public void expect(Dog dog) {
+		Instant now = this.clock.instant();
+		LocalDate today = now.atZone(dog.household().timeZone()).toLocalDate();
+		Occasion morning = Occasion.of(dog.id(), today);
+		if (!PromptKind.MORNING.due(dog, morning).isAfter(now)) {
+			morning = Occasion.of(dog.id(), today.plusDays(1));
+		}
+		schedule(PromptKind.MORNING, morning, PromptKind.MORNING.due(dog, morning));
+		expectOn(dog, today);
+		expectOn(dog, today.plusDays(1));
+	}
+
+	private void expectOn(Dog dog, LocalDate date) {
+		if (date.getDayOfWeek() == DAY_OF_WEEKLY) {
+			expect(PromptKind.WEEKLY, dog, Occasion.of(dog.id(), date));
+		}
+		this.handlers.getObject()
+			.walkHours(dog)
+			.forEach((hour) -> expect(PromptKind.AFTER_WALK, dog, new Occasion(dog.id(), date, hour, 0)));
+	}
+
+	private void expect(PromptKind kind, Dog dog, Occasion occasion) {
+		Instant due = kind.due(dog, occasion);
+		if (due.isAfter(this.clock.instant())) {
+			schedule(kind, occasion, due);
+		}
+	}
+
+	void schedule(PromptKind kind, Occasion occasion, Instant due) {
+		TaskInstance<Void> instance = Objects.requireNonNull(this.tasks.get(kind)).instance(occasion.name());
+		if (!this.scheduler.scheduleIfNotExists(instance, due)) {
+			this.scheduler.reschedule(instance, due);
+		}
+	}
+
+	/**
+	 * Reminds of a check-in once.
+	 * @param checkInId the check-in
+	 * @param due when
+	 */
+	public void remind(UUID checkInId, Instant due) {
+		this.scheduler.scheduleIfNotExists(this.reminders.instance(checkInId.toString()), due);
+	}
+
+	/**
+	 * Sees to it that a chat without a dog is forgotten when its last words have gone
+	 * out.
+	 * @param chatId the chat
+	 */
+	public void farewell(long chatId) {
+		this.scheduler.scheduleIfNotExists(this.farewells.instance(Long.toString(chatId)),
+				this.clock.instant().plus(UNTIL_FAREWELL));
 	}
 
 	@Override

@@ -2,13 +2,13 @@ package measuredwalk.care;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 
 import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
+import measuredwalk.household.Hours;
 import measuredwalk.household.Household;
 import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
@@ -39,8 +39,8 @@ class WalkAmountTests {
 	private final WalkAmount amounts = new WalkAmount(this.journal);
 
 	private final Dog dog = new Dog(UUID.randomUUID(),
-			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), LocalTime.of(7, 30)), "Teasel", null, null,
-			true, null, new Plan(DAY, 20, 2, 6, 40), List.of(), List.of(), DAY, EVENING, 0);
+			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), Hours.usual()), "Teasel", null, null, true,
+			null, new Plan(DAY, 20, 2, 6, 40), List.of(), false, List.of(), DAY, EVENING, 0);
 
 	private final Turn turn = new Turn(new IncomingMessage(1, 1, "Rowan", "some words", EVENING, null),
 			new Carer(UUID.randomUUID(), this.dog.household().id(), 1, "Rowan", false), this.dog);

@@ -2,12 +2,12 @@ package measuredwalk.clinic.caseload;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 
 import measuredwalk.household.Dog;
+import measuredwalk.household.Hours;
 import measuredwalk.household.Household;
 import measuredwalk.household.Plan;
 import measuredwalk.journal.Said;
@@ -33,8 +33,8 @@ class StandingJudgeTests {
 	private static final Instant TOLD = Instant.parse("2026-03-14T09:00:00Z");
 
 	private final Dog dog = new Dog(UUID.randomUUID(),
-			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), LocalTime.of(7, 30)), "Sorrel", null, null,
-			true, null, new Plan(TODAY.minusDays(10), 20, 2, 5, 40), List.of(), List.of(), TODAY.minusDays(10),
+			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), Hours.usual()), "Sorrel", null, null, true,
+			null, new Plan(TODAY.minusDays(10), 20, 2, 5, 40), List.of(), false, List.of(), TODAY.minusDays(10),
 			Instant.parse("2026-03-04T09:00:00Z"), 0);
 
 	private static Suggestion suggestion(Advice advice) {

@@ -1,0 +1,81 @@
+package measuredwalk.prompts;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.Locale;
+
+import measuredwalk.household.Dog;
+import measuredwalk.household.Household;
+
+/**
+ * What is asked unasked-for, when, and until when that is of use. Times of the day are
+ * turned into instants by {@link ZonedDateTime#of}: an hour that a clock change leaves
+ * out comes as much later as the clock jumps, and of an hour that comes twice the first
+ * one counts.
+ */
+enum PromptKind {
+
+	/** The check-in on the morning after. */
+	MORNING(Duration.ofHours(4)) {
+
+		@Override
+		Instant due(Dog dog, Occasion occasion) {
+			return at(dog.household(), occasion.date(), dog.household().morningAt());
+		}
+
+	},
+
+	/** The check-in after a usual walk of which nothing was told. */
+	AFTER_WALK(Duration.ofHours(2)) {
+
+		@Override
+		Instant due(Dog dog, Occasion occasion) {
+			long walkAndRest = Math.round(dog.plan().planMinutes()) + REST_AFTER_WALK.toMinutes();
+			Duration after = Duration.ofMinutes(Math.max(AFTER_WALK_HOUR.toMinutes(), walkAndRest));
+			return at(dog.household(), occasion.date(), occasion.walkHour()).plus(after);
+		}
+
+	},
+
+	/** The weekly question, after the morning check-in. */
+	WEEKLY(Duration.ofHours(6)) {
+
+		@Override
+		Instant due(Dog dog, Occasion occasion) {
+			return at(dog.household(), occasion.date(), dog.household().morningAt()).plus(AFTER_MORNING);
+		}
+
+	};
+
+	/** Most walks of an old dog are over by then: common practice, no source. */
+	private static final Duration AFTER_WALK_HOUR = Duration.ofMinutes(30);
+
+	/** After a longer planned walk, time to get home: common practice, no source. */
+	private static final Duration REST_AFTER_WALK = Duration.ofMinutes(10);
+
+	private static final Duration AFTER_MORNING = Duration.ofHours(1);
+
+	private final Duration ofUse;
+
+	PromptKind(Duration ofUse) {
+		this.ofUse = ofUse;
+	}
+
+	abstract Instant due(Dog dog, Occasion occasion);
+
+	boolean tooLate(Dog dog, Occasion occasion, Instant now) {
+		return now.isAfter(due(dog, occasion).plus(this.ofUse));
+	}
+
+	String taskName() {
+		return name().toLowerCase(Locale.ROOT).replace('_', '-') + "-check-in";
+	}
+
+	static Instant at(Household household, LocalDate date, LocalTime time) {
+		return ZonedDateTime.of(date, time, household.timeZone()).toInstant();
+	}
+
+}
