@@ -148,7 +148,7 @@ final class Planner {
 		double longestClean = 0;
 		boolean signs = false;
 		for (WalkTaken walk : today.walks()) {
-			boolean clean = walk.signs().stream().noneMatch(SignMeaning::countsForTolerance);
+			boolean clean = SignMeaning.counting(walk.signs()).isEmpty();
 			walked += walk.minutes();
 			longestClean = Math.max(longestClean, clean ? walk.minutes() : 0);
 			signs |= !clean;
