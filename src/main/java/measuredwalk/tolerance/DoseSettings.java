@@ -13,7 +13,7 @@ package measuredwalk.tolerance;
 public record DoseSettings(double trouble, double troubleWhenNew, int newDays) {
 
 	static DoseSettings standard() {
-		return new DoseSettings(0.23, 0.19, 30);
+		return new DoseSettings(0.22, 0.18, 30);
 	}
 
 }

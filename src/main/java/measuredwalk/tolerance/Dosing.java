@@ -41,6 +41,15 @@ final class Dosing {
 	}
 
 	/**
+	 * The most load that a clean walk of the day counts for.
+	 * @param today the law of the log of today's tolerance
+	 * @return the load that passes it with the chance that is allowed
+	 */
+	double trusted(GridLaw today) {
+		return Math.exp(today.quantile(this.settings.dosing().trouble()));
+	}
+
+	/**
 	 * The largest dose for a whole day.
 	 * @param today the law of the log of today's tolerance
 	 * @param walks number of equal walks

@@ -101,8 +101,9 @@ final class Planner {
 		List<DayWalks> lighter = new ArrayList<>();
 		lighter.add(before.walks());
 		for (List<WalkTaken> version : Lighter.versions(before.facts().walks())) {
-			DayWalks walks = DayWalks.of(version, before.walks().before(), standing.plan().walksPerDay(),
-					this.parts.settings().walking());
+			DayWalks walks = DayWalks
+				.of(version, before.walks().before(), standing.plan().walksPerDay(), this.parts.settings().walking())
+				.cleanUpTo(before.trusted());
 			if (!lighter.contains(walks)) {
 				lighter.add(walks);
 			}
@@ -134,8 +135,9 @@ final class Planner {
 	 * @return the evening
 	 */
 	Evening close(DayPlan plan, Evening before, DayFacts today) {
-		DayWalks walks = walks(before, today, plan.situation().plan());
-		return new Evening(plan.belief(), today, walks, plan.usual(), before.past().with(past(plan, today)));
+		double trusted = this.parts.dosing().trusted(plan.today());
+		DayWalks walks = walks(before, today, plan.situation().plan()).cleanUpTo(trusted);
+		return new Evening(plan.belief(), today, walks, trusted, plan.usual(), before.past().with(past(plan, today)));
 	}
 
 	DayWalks walks(Evening before, DayFacts today, WalkPlan plan) {
