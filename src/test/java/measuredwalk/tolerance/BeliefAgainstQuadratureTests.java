@@ -16,8 +16,7 @@ import static org.assertj.core.api.Assertions.within;
 
 /**
  * The belief after a random short journal against plain sums written from the equations:
- * twice as fine, all pairs of points, uncut tails, and the error function of
- * Hipparchus.
+ * twice as fine, all pairs of points, uncut tails, and the error function of Hipparchus.
  */
 class BeliefAgainstQuadratureTests {
 
