@@ -41,7 +41,8 @@ final class Dosing {
 	}
 
 	/**
-	 * The most load that a clean walk of the day counts for.
+	 * The most load that a clean walk of the day counts for in the next dose, though the
+	 * belief takes it as told.
 	 * @param today the law of the log of today's tolerance
 	 * @return the load that passes it with the chance that is allowed
 	 */

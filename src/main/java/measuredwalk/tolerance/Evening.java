@@ -8,7 +8,7 @@ import measuredwalk.tolerance.filter.PointMasses;
  * @param belief the belief of that day's morning
  * @param facts what was told of the day's walks
  * @param walks the same in order and with carried loads
- * @param trusted the most load that a clean walk of the day counts for
+ * @param trusted the most load that a clean walk counts for in the next dose
  * @param usual the dog's usual mornings, that day's among them
  * @param past the days since enrolment, that day the last
  */

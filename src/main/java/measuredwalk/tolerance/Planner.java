@@ -31,7 +31,11 @@ final class Planner {
 		MorningGrade grade = (told != null) ? MorningGrade.of(told, before.usual().usualGrade()) : null;
 		PointMasses belief = belief(before, before.walks(), likelihood(before, told, grade), today, standing);
 		GridLaw law = law(belief);
-		Dose dose = leastDose(before, today, standing, grade, dose(law, today, standing));
+		DayWalks walks = before.walks().cleanUpTo(before.trusted());
+		GridLaw doseLaw = walks.equals(before.walks()) ? law
+				: this.parts.filter()
+					.lawOvernight(before.belief(), walks, likelihood(before, told, grade), afterMedicine(today, standing));
+		Dose dose = leastDose(before, walks, today, standing, grade, dose(doseLaw, today, standing));
 		Alarm alarm = alarm(before, today, standing);
 		Situation situation = new Situation(today.date(), standing, before.past(), grade, alarm, dose.minutes(),
 				dose.median());
@@ -78,15 +82,15 @@ final class Planner {
 	}
 
 	/** The least dose over all versions of what was told with fewer signs. */
-	private Dose leastDose(Evening before, DayFacts today, Standing standing, @Nullable MorningGrade grade,
+	private Dose leastDose(Evening before, DayWalks told, DayFacts today, Standing standing, @Nullable MorningGrade grade,
 			Dose actual) {
 		Dose least = actual;
 		if (!before.walks().hasSigns() && (grade == null || grade.seen() == 0)) {
 			return least;
 		}
-		for (DayWalks walks : lighter(before, standing)) {
+		for (DayWalks walks : lighter(before, told, standing)) {
 			for (MorningGrade lighter : lighter(grade)) {
-				if (!walks.equals(before.walks()) || !Objects.equals(lighter, grade)) {
+				if (!walks.equals(told) || !Objects.equals(lighter, grade)) {
 					MorningLikelihood morning = likelihood(before, today.morning(), lighter);
 					GridLaw law = this.parts.filter()
 						.lawOvernight(before.belief(), walks, morning, afterMedicine(today, standing));
@@ -97,9 +101,9 @@ final class Planner {
 		return least;
 	}
 
-	private List<DayWalks> lighter(Evening before, Standing standing) {
+	private List<DayWalks> lighter(Evening before, DayWalks told, Standing standing) {
 		List<DayWalks> lighter = new ArrayList<>();
-		lighter.add(before.walks());
+		lighter.add(told);
 		for (List<WalkTaken> version : Lighter.versions(before.facts().walks())) {
 			DayWalks walks = DayWalks
 				.of(version, before.walks().before(), standing.plan().walksPerDay(), this.parts.settings().walking())
@@ -136,7 +140,7 @@ final class Planner {
 	 */
 	Evening close(DayPlan plan, Evening before, DayFacts today) {
 		double trusted = this.parts.dosing().trusted(plan.today());
-		DayWalks walks = walks(before, today, plan.situation().plan()).cleanUpTo(trusted);
+		DayWalks walks = walks(before, today, plan.situation().plan());
 		return new Evening(plan.belief(), today, walks, trusted, plan.usual(), before.past().with(past(plan, today)));
 	}
 
