@@ -32,9 +32,8 @@ final class Planner {
 		PointMasses belief = belief(before, before.walks(), likelihood(before, told, grade), today, standing);
 		GridLaw law = law(belief);
 		DayWalks walks = before.walks().cleanUpTo(before.trusted());
-		GridLaw doseLaw = walks.equals(before.walks()) ? law
-				: this.parts.filter()
-					.lawOvernight(before.belief(), walks, likelihood(before, told, grade), afterMedicine(today, standing));
+		GridLaw doseLaw = walks.equals(before.walks()) ? law : this.parts.filter()
+			.lawOvernight(before.belief(), walks, likelihood(before, told, grade), afterMedicine(today, standing));
 		Dose dose = leastDose(before, walks, today, standing, grade, dose(doseLaw, today, standing));
 		Alarm alarm = alarm(before, today, standing);
 		Situation situation = new Situation(today.date(), standing, before.past(), grade, alarm, dose.minutes(),
@@ -82,8 +81,8 @@ final class Planner {
 	}
 
 	/** The least dose over all versions of what was told with fewer signs. */
-	private Dose leastDose(Evening before, DayWalks told, DayFacts today, Standing standing, @Nullable MorningGrade grade,
-			Dose actual) {
+	private Dose leastDose(Evening before, DayWalks told, DayFacts today, Standing standing,
+			@Nullable MorningGrade grade, Dose actual) {
 		Dose least = actual;
 		if (!before.walks().hasSigns() && (grade == null || grade.seen() == 0)) {
 			return least;
