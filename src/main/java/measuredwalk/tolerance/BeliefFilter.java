@@ -1,6 +1,7 @@
 package measuredwalk.tolerance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import measuredwalk.tolerance.filter.Drift;
@@ -54,7 +55,7 @@ final class BeliefFilter {
 		this.overload = new ThresholdCurve(this.axes.today(), settings.mornings().overloadDeviation());
 		this.flareMoves = new FlareMoves(settings.flares(), onset);
 		this.certain = new double[this.axes.today().size()];
-		java.util.Arrays.fill(this.certain, 1);
+		Arrays.fill(this.certain, 1);
 	}
 
 	private static Drift drift(DriftSettings settings, double daily, double step) {
@@ -116,7 +117,7 @@ final class BeliefFilter {
 	 */
 	GridLaw lawOvernight(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning,
 			boolean afterMedicine) {
-		PointMasses weighed = belief.moved(moves(belief, walks, morning)).grouped(2);
+		PointMasses weighed = belief.moved(moves(belief, walks, morning), 2);
 		return today(drifted(weighed, walks, morning, afterMedicine), DayWalks.NONE);
 	}
 
@@ -127,7 +128,7 @@ final class BeliefFilter {
 		if (silent && weighed.law().variance() > widest * widest) {
 			return weighed.normalised();
 		}
-		return weighed.drifted(afterMedicine ? this.driftAfterMedicine : this.drift).normalised();
+		return weighed.drifted(afterMedicine ? this.driftAfterMedicine : this.drift);
 	}
 
 	private List<KindMove> moves(PointMasses belief, DayWalks walks, @Nullable MorningLikelihood morning) {
@@ -144,7 +145,7 @@ final class BeliefFilter {
 					belief);
 			if (overload) {
 				double[] begins = this.flareMoves.beginning(to == 1, walks.overload());
-				multiply(begins, common);
+				multiply(begins, begins, common);
 				addMoves(moves, to, new double[] { 1, 0 }, begins, told, belief);
 			}
 		}
@@ -158,11 +159,13 @@ final class BeliefFilter {
 	private void addMoves(List<KindMove> moves, int to, double[] factors, double[] common, List<ClassLikelihood> told,
 			PointMasses belief) {
 		double[] fresh = new double[0];
+		double[] today = new double[common.length];
 		double[] scratch = new double[common.length];
 		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
 			ClassLikelihood said = told.get(ownerClass);
 			if (ownerClass == 0 || !said.shares(told.get(ownerClass - 1))) {
-				fresh = overLuck(common, said.today(), belief.low(), belief.high(), scratch);
+				multiply(today, common, said.today());
+				fresh = overLuck(today, belief.low(), belief.high(), scratch);
 			}
 			for (int from = 0; from < 2; from++) {
 				if (factors[from] > 0) {
@@ -173,20 +176,15 @@ final class BeliefFilter {
 		}
 	}
 
-	private double[] overLuck(double[] common, double[] said, int low, int high, double[] scratch) {
-		double[] today = new double[common.length];
-		int end = high + this.axes.flarePoints();
-		for (int i = low; i < end + 2 * this.axes.luckPoints(); i++) {
-			today[i] = common[i] * said[i];
-		}
+	private double[] overLuck(double[] today, int low, int high, double[] scratch) {
 		double[] fresh = new double[this.axes.fresh().size() + this.axes.flarePoints()];
-		this.luck.expect(today, this.axes.firstToday(true), fresh, low, end, scratch);
+		this.luck.expect(today, this.axes.firstToday(true), fresh, low, high + this.axes.flarePoints(), scratch);
 		return fresh;
 	}
 
-	private static void multiply(double[] into, double[] by) {
+	private static void multiply(double[] into, double[] one, double[] other) {
 		for (int i = 0; i < into.length; i++) {
-			into[i] *= by[i];
+			into[i] = one[i] * other[i];
 		}
 	}
 
@@ -202,27 +200,32 @@ final class BeliefFilter {
 
 	/** Not normalised: the sum is the chance of what was told of the walks. */
 	private double[] todayMasses(PointMasses belief, DayWalks walks) {
-		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
 		double[] today = new double[this.axes.today().size()];
 		double[] placed = new double[today.length];
-		int classes = belief.kinds() / 2;
-		for (int ownerClass = 0; ownerClass < classes; ownerClass++) {
+		double[] scratch = new double[today.length];
+		if (walks.evidence().isEmpty()) {
+			for (int kind = 0; kind < belief.kinds(); kind++) {
+				belief.addTo(kind, placed, this.axes.firstToday(isFlare(kind)));
+			}
+			this.luck.move(placed, 0, placed.length, today, 1, scratch);
+			return today;
+		}
+		List<ClassLikelihood> told = this.walkLikelihood.of(walks.evidence());
+		double[] moved = new double[today.length];
+		for (int ownerClass = 0; ownerClass < told.size(); ownerClass++) {
+			Arrays.fill(placed, 0);
+			Arrays.fill(moved, 0);
 			belief.addTo(2 * ownerClass, placed, this.axes.firstToday(false));
 			belief.addTo(2 * ownerClass + 1, placed, this.axes.firstToday(true));
-			boolean last = ownerClass + 1 == classes;
-			if (last || !walks.evidence().isEmpty()) {
-				addToday(placed, told.get(ownerClass), today);
-				placed = new double[today.length];
-			}
+			this.luck.move(placed, 0, placed.length, moved, told.get(ownerClass).factor(), scratch);
+			addProduct(today, moved, told.get(ownerClass).today());
 		}
 		return today;
 	}
 
-	private void addToday(double[] placed, ClassLikelihood said, double[] today) {
-		double[] moved = new double[placed.length];
-		this.luck.move(placed, 0, placed.length, moved, said.factor(), new double[placed.length]);
-		for (int i = 0; i < today.length; i++) {
-			today[i] += moved[i] * said.today()[i];
+	private static void addProduct(double[] sum, double[] one, double[] other) {
+		for (int i = 0; i < sum.length; i++) {
+			sum[i] += one[i] * other[i];
 		}
 	}
 

@@ -57,6 +57,20 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	}
 
 	/**
+	 * The same with clean walks counted for no more than a load. What is clean far beyond
+	 * the dose only excludes what lies between, which would lower the next dose below
+	 * that after a shorter clean walk.
+	 * @param most the most load that a clean walk counts for
+	 */
+	DayWalks cleanUpTo(double most) {
+		List<WalkEvidence> capped = new ArrayList<>();
+		for (WalkEvidence walk : this.evidence) {
+			capped.add((walk.hasSigns() || walk.total() <= most) ? walk : WalkEvidence.clean(most, walk.late()));
+		}
+		return new DayWalks(capped, this.before, this.last);
+	}
+
+	/**
 	 * The greatest load that the dog had at any time of the day, 0 when none is known.
 	 */
 	double load() {

@@ -1,13 +1,12 @@
 package measuredwalk.tolerance;
 
-import java.util.Arrays;
-
-import measuredwalk.tolerance.filter.DoseRule;
 import measuredwalk.tolerance.filter.GridLaw;
-import measuredwalk.tolerance.filter.NormalCurve;
 
 /**
- * Chooses the minutes of each of a day's equal walks from the law of today's tolerance.
+ * Chooses the minutes of each of a day's equal walks from the law of today's tolerance:
+ * the most of which the greatest load of the day passes the tolerance with a chance that
+ * is small enough. All walks of a day meet the same tolerance, so that several walks are
+ * no more likely to pass it than the heaviest of them.
  */
 final class Dosing {
 
@@ -17,39 +16,50 @@ final class Dosing {
 
 	private final ToleranceSettings settings;
 
-	private final TroubleCurve[] curves = new TroubleCurve[MOST_WALKS + 1];
+	/** For each number of walks, the day's greatest load for each minute of a walk. */
+	private final double[] greatest = new double[MOST_WALKS + 1];
 
 	Dosing(ToleranceSettings settings) {
 		this.settings = settings;
 		for (int walks = 1; walks <= MOST_WALKS; walks++) {
-			this.curves[walks] = new TroubleCurve(multiples(walks), settings.walking().onsetDeviation(),
-					Axes.step(settings));
+			this.greatest[walks] = greatest(walks);
 		}
 	}
 
-	/** Loads of a day's equal walks as multiples of their minutes, day after day. */
-	private double[] multiples(int walks) {
+	/** Walks of the same length, day after day. */
+	private double greatest(int walks) {
 		CarryOver carryOver = CarryOver.of(this.settings.walking());
 		double byDay = carryOver.left(DayWalks.usualGap(walks, this.settings.walking()));
 		double overnight = carryOver.left(24 - ((walks > 1) ? this.settings.walking().walkingDay() : 0));
-		double[] multiples = new double[walks];
-		double last = 1;
-		for (int walk = 0; walk < walks; walk++) {
-			multiples[walk] = 1 + last * ((walk == 0) ? overnight : byDay);
-			last = multiples[walk];
+		double load = 1 + overnight;
+		double greatest = load;
+		for (int walk = 1; walk < walks; walk++) {
+			load = 1 + load * byDay;
+			greatest = Math.max(greatest, load);
 		}
-		return multiples;
+		return greatest;
+	}
+
+	/**
+	 * The most load that a clean walk of the day counts for in the next dose, though the
+	 * belief takes it as told.
+	 * @param today the law of the log of today's tolerance
+	 * @return the load that passes it with the chance that is allowed
+	 */
+	double trusted(GridLaw today) {
+		return Math.exp(today.quantile(this.settings.dosing().trouble()));
 	}
 
 	/**
 	 * The largest dose for a whole day.
 	 * @param today the law of the log of today's tolerance
 	 * @param walks number of equal walks
-	 * @param allowed the largest chance of trouble
+	 * @param allowed the largest chance that any of them passes the tolerance
 	 * @return minutes of each walk
 	 */
 	double forWholeDay(GridLaw today, int walks, double allowed) {
-		return Math.min(LONGEST, Math.exp(this.curves[Math.min(MOST_WALKS, walks)].largest(today, allowed)));
+		double load = Math.exp(today.quantile(allowed));
+		return Math.min(LONGEST, load / this.greatest[Math.min(MOST_WALKS, walks)]);
 	}
 
 	/**
@@ -58,27 +68,21 @@ final class Dosing {
 	 * @param before the last walk
 	 * @param walks number of equal walks left
 	 * @param gap hours until and between them
-	 * @param allowed the largest chance of trouble
-	 * @return minutes of each walk
+	 * @param allowed the largest chance that any of them passes the tolerance
+	 * @return minutes of each walk, at least 1
 	 */
 	double forRest(GridLaw today, DayWalks.Ended before, int walks, double gap, double allowed) {
-		return DoseRule.largestWithin(allowed, (minutes) -> troubleInRest(today, before, walks, gap, minutes), 1,
-				LONGEST);
-	}
-
-	private double troubleInRest(GridLaw today, DayWalks.Ended before, int walks, double gap, double minutes) {
 		double left = CarryOver.of(this.settings.walking()).left(gap);
-		double[] clean = new double[today.grid().size()];
-		Arrays.fill(clean, 1);
-		double load = before.load();
+		double load = Math.exp(today.quantile(allowed));
+		double carried = before.load();
+		double perMinute = 0;
+		double most = LONGEST;
 		for (int walk = 0; walk < walks; walk++) {
-			load = minutes + load * left;
-			for (int i = 0; i < clean.length; i++) {
-				clean[i] *= NormalCurve
-					.below((today.grid().at(i) - Math.log(load)) / this.settings.walking().onsetDeviation());
-			}
+			carried *= left;
+			perMinute = 1 + perMinute * left;
+			most = Math.min(most, (load - carried) / perMinute);
 		}
-		return 1 - today.expect(clean);
+		return Math.max(1, most);
 	}
 
 }

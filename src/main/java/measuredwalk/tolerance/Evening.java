@@ -8,14 +8,15 @@ import measuredwalk.tolerance.filter.PointMasses;
  * @param belief the belief of that day's morning
  * @param facts what was told of the day's walks
  * @param walks the same in order and with carried loads
+ * @param trusted the most load that a clean walk counts for in the next dose
  * @param usual the dog's usual mornings, that day's among them
  * @param past the days since enrolment, that day the last
  */
-record Evening(PointMasses belief, DayFacts facts, DayWalks walks, UsualMornings usual, PastDays past) {
+record Evening(PointMasses belief, DayFacts facts, DayWalks walks, double trusted, UsualMornings usual, PastDays past) {
 
 	static Evening beforeEnrolment(Standing standing, Parts parts) {
 		DayFacts none = DayFacts.none(standing.enrolled().date().minusDays(1));
-		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE,
+		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE, 0,
 				UsualMornings.assumed(parts.settings().mornings()), PastDays.none());
 	}
 

@@ -44,7 +44,7 @@ final class Lighter {
 	}
 
 	private static List<List<Sign>> subsets(List<Sign> signs) {
-		List<Sign> counting = signs.stream().filter(SignMeaning::countsForTolerance).toList();
+		List<Sign> counting = SignMeaning.counting(signs);
 		Set<List<Sign>> subsets = new LinkedHashSet<>();
 		subsets.add(counting);
 		for (Sign left : counting) {

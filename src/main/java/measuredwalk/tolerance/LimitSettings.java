@@ -13,8 +13,8 @@ package measuredwalk.tolerance;
  * @param clearMornings clear mornings that a step up needs (C)
  * @param medicineHoldDays days without a step up after new pain medicine (C)
  * @param ceiling multiple of the plan until a clinician sets another plan (C)
- * @param toldBeforeCeilingLifts days with signs on walks, told more than a week ago,
- * after which the clinic's maximum alone is the ceiling (S)
+ * @param toldBeforeCeilingLifts days with signs on walks or in the morning, told more
+ * than a week ago, after which the clinic's maximum alone is the ceiling (S)
  * @param weekly factor on the seven days before (H; Nielsen 2014, JOSPT 44:739)
  * @param peak factor on the dog's own mean day of the last two weeks (B; Lee 2021, J Anim
  * Sci)

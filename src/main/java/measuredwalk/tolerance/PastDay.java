@@ -17,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolean heard, double walkedMinutes,
 		double longestClean, boolean signs, Alarm alarm) {
 
+	/** Whether the owner told of any sign, of a walk or of the morning. */
+	boolean toldOfSigns() {
+		return this.signs || (this.morning != null && this.morning.seen() > 0);
+	}
+
 	double suggestedTotal() {
 		return this.minutes * this.walks;
 	}

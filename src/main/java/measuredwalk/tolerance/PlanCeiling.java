@@ -2,8 +2,9 @@ package measuredwalk.tolerance;
 
 /**
  * Far above the plan only after the clinic has set a new one, or after the owner has
- * shown to tell of trouble: an owner who never tells of a sign lets any model climb.
- * Signs of the last week do not count, so that a sign never raises the walk of the day.
+ * shown to tell of trouble, on walks or in the morning: an owner who never tells of a
+ * sign lets any model climb. Signs of the last week do not count, so that a sign never
+ * raises the walk of the day.
  */
 record PlanCeiling(LimitSettings settings) implements Limit {
 
@@ -20,7 +21,7 @@ record PlanCeiling(LimitSettings settings) implements Limit {
 		int days = 0;
 		for (int ago = NOT_THE_LAST_DAYS + 1; ago <= LOOK_BACK; ago++) {
 			PastDay day = situation.day(ago);
-			days += (day != null && day.signs()) ? 1 : 0;
+			days += (day != null && day.toldOfSigns()) ? 1 : 0;
 		}
 		return days >= this.settings.toldBeforeCeilingLifts();
 	}

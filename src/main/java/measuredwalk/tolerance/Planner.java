@@ -31,7 +31,10 @@ final class Planner {
 		MorningGrade grade = (told != null) ? MorningGrade.of(told, before.usual().usualGrade()) : null;
 		PointMasses belief = belief(before, before.walks(), likelihood(before, told, grade), today, standing);
 		GridLaw law = law(belief);
-		Dose dose = leastDose(before, today, standing, grade, dose(law, today, standing));
+		DayWalks walks = before.walks().cleanUpTo(before.trusted());
+		GridLaw doseLaw = walks.equals(before.walks()) ? law : this.parts.filter()
+			.lawOvernight(before.belief(), walks, likelihood(before, told, grade), afterMedicine(today, standing));
+		Dose dose = leastDose(before, walks, today, standing, grade, dose(doseLaw, today, standing));
 		Alarm alarm = alarm(before, today, standing);
 		Situation situation = new Situation(today.date(), standing, before.past(), grade, alarm, dose.minutes(),
 				dose.median());
@@ -78,15 +81,15 @@ final class Planner {
 	}
 
 	/** The least dose over all versions of what was told with fewer signs. */
-	private Dose leastDose(Evening before, DayFacts today, Standing standing, @Nullable MorningGrade grade,
-			Dose actual) {
+	private Dose leastDose(Evening before, DayWalks told, DayFacts today, Standing standing,
+			@Nullable MorningGrade grade, Dose actual) {
 		Dose least = actual;
 		if (!before.walks().hasSigns() && (grade == null || grade.seen() == 0)) {
 			return least;
 		}
-		for (DayWalks walks : lighter(before, standing)) {
+		for (DayWalks walks : lighter(before, told, standing)) {
 			for (MorningGrade lighter : lighter(grade)) {
-				if (!walks.equals(before.walks()) || !Objects.equals(lighter, grade)) {
+				if (!walks.equals(told) || !Objects.equals(lighter, grade)) {
 					MorningLikelihood morning = likelihood(before, today.morning(), lighter);
 					GridLaw law = this.parts.filter()
 						.lawOvernight(before.belief(), walks, morning, afterMedicine(today, standing));
@@ -97,12 +100,13 @@ final class Planner {
 		return least;
 	}
 
-	private List<DayWalks> lighter(Evening before, Standing standing) {
+	private List<DayWalks> lighter(Evening before, DayWalks told, Standing standing) {
 		List<DayWalks> lighter = new ArrayList<>();
-		lighter.add(before.walks());
+		lighter.add(told);
 		for (List<WalkTaken> version : Lighter.versions(before.facts().walks())) {
-			DayWalks walks = DayWalks.of(version, before.walks().before(), standing.plan().walksPerDay(),
-					this.parts.settings().walking());
+			DayWalks walks = DayWalks
+				.of(version, before.walks().before(), standing.plan().walksPerDay(), this.parts.settings().walking())
+				.cleanUpTo(before.trusted());
 			if (!lighter.contains(walks)) {
 				lighter.add(walks);
 			}
@@ -134,8 +138,9 @@ final class Planner {
 	 * @return the evening
 	 */
 	Evening close(DayPlan plan, Evening before, DayFacts today) {
+		double trusted = this.parts.dosing().trusted(plan.today());
 		DayWalks walks = walks(before, today, plan.situation().plan());
-		return new Evening(plan.belief(), today, walks, plan.usual(), before.past().with(past(plan, today)));
+		return new Evening(plan.belief(), today, walks, trusted, plan.usual(), before.past().with(past(plan, today)));
 	}
 
 	DayWalks walks(Evening before, DayFacts today, WalkPlan plan) {
@@ -148,7 +153,7 @@ final class Planner {
 		double longestClean = 0;
 		boolean signs = false;
 		for (WalkTaken walk : today.walks()) {
-			boolean clean = walk.signs().stream().noneMatch(SignMeaning::countsForTolerance);
+			boolean clean = SignMeaning.counting(walk.signs()).isEmpty();
 			walked += walk.minutes();
 			longestClean = Math.max(longestClean, clean ? walk.minutes() : 0);
 			signs |= !clean;

@@ -16,7 +16,13 @@ record RestAfterBadMorning(LimitSettings settings) implements Limit {
 		double rest = this.settings.restShare() * episode.before();
 		double total = ((episode.tolerated() > 0) ? Math.min(rest, episode.tolerated()) : rest)
 				* situation.plan().walksPerDay();
-		return total / walks(situation.plan());
+		return Math.min(total, yesterday(situation)) / walks(situation.plan());
+	}
+
+	/** A second bad morning on the way back never allows more than the day before. */
+	private static double yesterday(Situation situation) {
+		PastDay day = situation.day(1);
+		return (day != null) ? day.suggestedTotal() : NONE;
 	}
 
 	/** Walks of a rest day. */

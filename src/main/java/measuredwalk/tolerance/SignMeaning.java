@@ -1,6 +1,7 @@
 package measuredwalk.tolerance;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 import measuredwalk.signs.Severity;
@@ -34,6 +35,14 @@ final class SignMeaning {
 
 	static boolean countsForTolerance(Sign sign) {
 		return sign.present() && LOCOMOTOR.contains(sign.kind());
+	}
+
+	/** Of a walk or a morning: the signs that count, in order. */
+	static List<Sign> counting(List<Sign> signs) {
+		if (signs.isEmpty()) {
+			return List.of();
+		}
+		return signs.stream().filter(SignMeaning::countsForTolerance).toList();
 	}
 
 	static boolean isEmergency(Sign sign) {

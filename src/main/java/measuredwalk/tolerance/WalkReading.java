@@ -23,11 +23,11 @@ final class WalkReading {
 	WalkEvidence read(ToleranceEvent.WalkTaken walk, double carried) {
 		double perMinute = walk.load().factor();
 		double total = carried + perMinute * walk.minutes();
-		List<Sign> signs = walk.signs().stream().filter(SignMeaning::countsForTolerance).toList();
-		int grade = signs.stream().mapToInt(SignMeaning::grade).max().orElse(0);
-		if (grade == 0) {
+		List<Sign> signs = SignMeaning.counting(walk.signs());
+		if (signs.isEmpty()) {
 			return WalkEvidence.clean(total, walk.late());
 		}
+		int grade = signs.stream().mapToInt(SignMeaning::grade).max().orElseThrow();
 		double[] onset = firstOnset(signs, walk.minutes());
 		double after = (onset[0] > 0) ? carried + perMinute * onset[0] : 0;
 		double window = onset[1] - onset[0];

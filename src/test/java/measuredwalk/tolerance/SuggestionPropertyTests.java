@@ -35,7 +35,7 @@ class SuggestionPropertyTests {
 		return Journals.signs();
 	}
 
-	@Property(tries = 150)
+	@Property(tries = 80)
 	void anyJournalGivesAFiniteSuggestionWithinThePlan(@ForAll("journals") List<ToleranceEvent> journal) {
 		WalkPlan plan = plan(journal);
 		Suggestion suggestion = suggest(journal);
@@ -48,14 +48,14 @@ class SuggestionPropertyTests {
 		assertThat(suggestion.reasons()).isNotEmpty().doesNotHaveDuplicates();
 	}
 
-	@Property(tries = 150)
+	@Property(tries = 80)
 	void aFurtherSignYesterdayNeverRaisesTodaysWalk(@ForAll("journals") List<ToleranceEvent> journal,
 			@ForAll("signs") Sign sign) {
 		List<ToleranceEvent> worse = changed(journal, last(journal).minusDays(1), (walk) -> withSign(walk, sign));
 		assertThat(suggest(worse).minutes()).isLessThanOrEqualTo(suggest(journal).minutes());
 	}
 
-	@Property(tries = 150)
+	@Property(tries = 80)
 	void aFurtherSignThisMorningNeverRaisesTodaysWalk(@ForAll("journals") List<ToleranceEvent> journal,
 			@ForAll("signs") Sign sign) {
 		List<ToleranceEvent> worse = new ArrayList<>(journal);
@@ -64,16 +64,13 @@ class SuggestionPropertyTests {
 		assertThat(suggest(worse).minutes()).isLessThanOrEqualTo(suggest(journal).minutes());
 	}
 
-	/**
-	 * Of walks up to the suggestion. A clean walk far beyond it only excludes what lies
-	 * between its length and a shorter one, and so may lower the lower quantile.
-	 */
 	@Property(tries = 150)
-	void aLongerCleanWalkWithinTheSuggestionNeverLowersTheNext(@ForAll("journals") List<ToleranceEvent> journal,
-			@ForAll @DoubleRange(min = 0.3, max = 0.85) double share) {
+	void aLongerCleanWalkNeverLowersTheNext(@ForAll("journals") List<ToleranceEvent> journal,
+			@ForAll @DoubleRange(min = 0.3, max = 3) double share,
+			@ForAll @DoubleRange(min = 1.05, max = 3) double longer) {
 		LocalDate today = last(journal);
 		double minutes = share * suggest(journal).minutes();
-		assertThat(afterCleanDay(journal, today, 1.15 * minutes))
+		assertThat(afterCleanDay(journal, today, longer * minutes))
 			.isGreaterThanOrEqualTo(afterCleanDay(journal, today, minutes));
 	}
 
@@ -84,7 +81,7 @@ class SuggestionPropertyTests {
 		return this.model.suggest(longer, day.plusDays(1)).minutes();
 	}
 
-	@Property(tries = 100)
+	@Property(tries = 50)
 	void theOrderInWhichADayIsToldDoesNotMatter(@ForAll("journals") List<ToleranceEvent> journal,
 			@ForAll Random random) {
 		List<ToleranceEvent> shuffled = new ArrayList<>(journal.subList(0, 1));
@@ -98,7 +95,7 @@ class SuggestionPropertyTests {
 		assertThat(this.model.suggest(shuffled, last(journal))).isEqualTo(suggest(journal));
 	}
 
-	@Property(tries = 100)
+	@Property(tries = 50)
 	void aCourseThatIsAskedEveryDayAnswersAsTheWholeJournalDoes(@ForAll("journals") List<ToleranceEvent> journal) {
 		ToleranceCourse course = this.model.follow(journal.subList(0, 1));
 		LocalDate asked = Journals.FIRST;
@@ -114,7 +111,7 @@ class SuggestionPropertyTests {
 			.isEqualTo(this.model.suggest(journal, last(journal).plusDays(1)));
 	}
 
-	@Property(tries = 60)
+	@Property(tries = 40)
 	void silenceNeverRaisesTheWalk(@ForAll("journals") List<ToleranceEvent> journal) {
 		double minutes = suggest(journal).minutes();
 		for (int days = 2; days < 60; days += 9) {
@@ -124,7 +121,7 @@ class SuggestionPropertyTests {
 		}
 	}
 
-	@Property(tries = 60)
+	@Property(tries = 40)
 	void beliefScalesWithTheMinutes(@ForAll("journals") List<ToleranceEvent> journal) {
 		List<ToleranceEvent> plain = scaled(journal, 1);
 		List<ToleranceEvent> bigger = scaled(journal, 1.5);

@@ -1,5 +1,7 @@
 package measuredwalk.tolerance.filter;
 
+import java.util.Arrays;
+
 /**
  * Masses on a grid for each of several kinds, and the two moves of a filter: to weigh by
  * a likelihood and to drift. It is a point-mass filter (Bucy and Senne 1971) for a state
@@ -45,7 +47,7 @@ public final class PointMasses {
 	 */
 	public static PointMasses flat(Grid grid) {
 		double[] masses = new double[grid.size()];
-		java.util.Arrays.fill(masses, 1);
+		Arrays.fill(masses, 1);
 		return of(grid, new double[][] { masses });
 	}
 
@@ -123,6 +125,14 @@ public final class PointMasses {
 	 * evidence was impossible
 	 */
 	public PointMasses normalised() {
+		return normalisedInto(new double[this.masses.length][this.grid.size()]);
+	}
+
+	/**
+	 * Into rows that are nobody else's yet, perhaps these masses' own: a copy would cost
+	 * as much as the drift itself.
+	 */
+	private PointMasses normalisedInto(double[][] rows) {
 		double[] points = points();
 		double total = total();
 		if (!(total > 0) || Double.isInfinite(total)) {
@@ -136,32 +146,20 @@ public final class PointMasses {
 		for (double right = points[end - 1]; right < NEGLIGIBLE * total; right += points[end - 1]) {
 			end--;
 		}
-		return scaled(1 / total, first, end);
+		return scaledInto(rows, 1 / total, first, end);
 	}
 
-	private PointMasses scaled(double factor, int first, int end) {
-		double[][] scaled = new double[this.masses.length][this.grid.size()];
-		for (int kind = 0; kind < scaled.length; kind++) {
+	private PointMasses scaledInto(double[][] rows, double factor, int first, int end) {
+		for (int kind = 0; kind < rows.length; kind++) {
 			double[] from = this.masses[kind];
-			double[] to = scaled[kind];
+			double[] to = rows[kind];
 			for (int i = first; i < end; i++) {
 				to[i] = from[i] * factor;
 			}
+			Arrays.fill(to, this.low, first, 0);
+			Arrays.fill(to, end, this.high, 0);
 		}
-		return new PointMasses(this.grid, scaled, first, end);
-	}
-
-	/**
-	 * The kinds added up in groups: kind k goes to group k modulo the number of groups.
-	 * @param groups number of groups
-	 * @return masses of the groups
-	 */
-	public PointMasses grouped(int groups) {
-		double[][] grouped = new double[groups][this.grid.size()];
-		for (int kind = 0; kind < this.masses.length; kind++) {
-			addTo(kind, grouped[kind % groups], 0);
-		}
-		return new PointMasses(this.grid, grouped, this.low, this.high);
+		return new PointMasses(this.grid, rows, first, end);
 	}
 
 	/**
@@ -184,9 +182,20 @@ public final class PointMasses {
 	 * @return the masses after
 	 */
 	public PointMasses moved(Iterable<KindMove> moves) {
-		double[][] moved = new double[this.masses.length][this.grid.size()];
+		return moved(moves, this.masses.length);
+	}
+
+	/**
+	 * The same with the kinds added up in groups: kind k goes to group k modulo the
+	 * number of groups.
+	 * @param moves what each kind becomes
+	 * @param groups number of groups
+	 * @return the masses after, one kind for each group
+	 */
+	public PointMasses moved(Iterable<KindMove> moves, int groups) {
+		double[][] moved = new double[groups][this.grid.size()];
 		for (KindMove move : moves) {
-			addProduct(move, moved[move.to()]);
+			addProduct(move, moved[move.to() % groups]);
 		}
 		return new PointMasses(this.grid, moved, this.low, this.high);
 	}
@@ -204,7 +213,8 @@ public final class PointMasses {
 	/**
 	 * Lets the state drift, alike for every kind.
 	 * @param drift the drift
-	 * @return the masses after
+	 * @return the masses after, as {@link #normalised}
+	 * @throws IllegalStateException as {@link #normalised}
 	 */
 	public PointMasses drifted(Drift drift) {
 		double[][] drifted = new double[this.masses.length][this.grid.size()];
@@ -216,8 +226,9 @@ public final class PointMasses {
 				step.kernel().move(this.masses[kind], this.low, this.high, drifted[kind], step.chance(), scratch);
 			}
 		}
-		return new PointMasses(this.grid, drifted, Math.max(0, this.low - reach),
-				Math.min(this.grid.size(), this.high + reach));
+		int from = Math.max(0, this.low - reach);
+		int end = Math.min(this.grid.size(), this.high + reach);
+		return new PointMasses(this.grid, drifted, from, end).normalisedInto(drifted);
 	}
 
 	/**

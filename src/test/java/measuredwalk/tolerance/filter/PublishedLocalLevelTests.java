@@ -31,7 +31,7 @@ class PublishedLocalLevelTests {
 		List<String> lines = Files.readAllLines(Path.of("fixtures/public/statistics/nile-local-level.csv"));
 		for (int i = 1; i < lines.size(); i++) {
 			String[] cells = lines.get(i).split(",");
-			PointMasses weighed = ((i > 1) ? belief.drifted(drift).normalised() : belief)
+			PointMasses weighed = ((i > 1) ? belief.drifted(drift) : belief)
 				.weighed(density(grid, Double.parseDouble(cells[1])));
 			logLikelihood += (i > 1) ? Math.log(weighed.total()) : 0;
 			belief = weighed.normalised();
