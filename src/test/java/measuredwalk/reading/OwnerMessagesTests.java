@@ -25,6 +25,10 @@ class OwnerMessagesTests {
 
 	private static final Scorecard LOOKALIKES = scored("no-emergencies.jsonl");
 
+	private static final Scorecard FRESH = scored("fresh-emergencies.jsonl");
+
+	private static final Scorecard FRESH_LOOKALIKES = scored("fresh-no-emergencies.jsonl");
+
 	private static Scorecard scored(String file) {
 		List<LabelledMessage> messages = LabelledMessage.read(Path.of("fixtures", "reading", file));
 		return Scorecard.of(READER, messages);
@@ -56,6 +60,18 @@ class OwnerMessagesTests {
 	void raisesNoAlarmForWhatOnlyLooksLikeAnEmergency() {
 		assertThat(LOOKALIKES.tally(Field.URGENT).precision()).isEqualTo(1);
 		assertThat(DEVELOP.tally(Field.URGENT).precision()).isGreaterThanOrEqualTo(0.95);
+	}
+
+	@Test
+	void findsAsManyEmergenciesInFreshWordingAsItDid() {
+		assertThat(FRESH.tally(Field.URGENT).recall()).isGreaterThanOrEqualTo(0.89);
+		assertThat(FRESH_LOOKALIKES.tally(Field.LEVEL).labels()).isEqualTo(160);
+	}
+
+	@Test
+	void isNotAlarmedMoreOftenByFreshLookalikesThanItWas() {
+		long alarms = FRESH_LOOKALIKES.failures().stream().filter((line) -> line.contains("URGENT")).count();
+		assertThat(alarms).isLessThanOrEqualTo(18);
 	}
 
 }
