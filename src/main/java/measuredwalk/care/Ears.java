@@ -84,7 +84,7 @@ class Ears {
 
 	/** Reads an answer about dragging with what it is about before it. */
 	Reading aboutDragging(Turn turn, boolean isNew) {
-		String about = isNew ? "new dragging of the back leg today. " : "the back leg is dragging. ";
+		String about = isNew ? "new dragging of the back leg today. " : "dragged a back foot on the walk. ";
 		return read(turn, about + turn.text(), Question.WALK);
 	}
 
