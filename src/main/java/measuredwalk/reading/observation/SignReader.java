@@ -78,9 +78,10 @@ public final class SignReader {
 						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
+	/** A phrase that denies a sign outright also speaks for the wider net over it. */
 	private static boolean isSame(Mention one, Mention other) {
 		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
-				|| one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+				|| one.entry().has("denied") || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
