@@ -18,8 +18,8 @@ final class StiffnessRoles {
 	private static final Set<SignKind> STIFF = EnumSet.of(SignKind.STIFFNESS, SignKind.DIFFICULTY_RISING,
 			SignKind.LAMENESS);
 
-	private static final Set<String> LASTING = Set.of("for", "about", "around", "a", "good", "nearly", "over", "roughly",
-			"him", "her", "first");
+	private static final Set<String> LASTING = Set.of("for", "about", "around", "a", "good", "nearly", "over",
+			"roughly", "him", "her", "first");
 
 	private static final Set<String> TAKING = Set.of("took", "takes", "take", "taking", "needed", "needs");
 

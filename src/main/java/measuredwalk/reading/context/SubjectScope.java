@@ -86,8 +86,8 @@ final class SubjectScope {
 	private boolean isSmall(int at) {
 		return Set
 			.of("am", "was", "is", "the", "one", "who", "have", "been", "so", "very", "a", "bit", "more", "too", "feel",
-					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite", "about", "nearly", "almost",
-					"practically", "literally")
+					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite", "about",
+					"nearly", "almost", "practically", "literally")
 			.contains(this.words.form(at));
 	}
 

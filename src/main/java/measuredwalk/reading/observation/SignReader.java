@@ -80,8 +80,9 @@ public final class SignReader {
 
 	/** A phrase that denies a sign outright also speaks for the wider net over it. */
 	private static boolean isSame(Mention one, Mention other) {
-		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
-				|| one.entry().has("denied") || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+		return one.value().equals(other.value()) && one.overlaps(other)
+				&& (one.entry().has("weak") || one.entry().has("denied")
+						|| one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
