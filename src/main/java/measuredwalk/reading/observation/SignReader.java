@@ -80,9 +80,8 @@ public final class SignReader {
 
 	/** A phrase that denies a sign outright also speaks for a wider net inside it. */
 	private static boolean isSame(Mention one, Mention other) {
-		return one.value().equals(other.value()) && one.overlaps(other)
-				&& (one.entry().has("weak") || deniesAll(one, other)
-						|| one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
+				|| deniesAll(one, other) || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
 	}
 
 	private static boolean deniesAll(Mention phrase, Mention net) {
