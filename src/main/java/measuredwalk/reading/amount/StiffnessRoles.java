@@ -18,6 +18,14 @@ final class StiffnessRoles {
 	private static final Set<SignKind> STIFF = EnumSet.of(SignKind.STIFFNESS, SignKind.DIFFICULTY_RISING,
 			SignKind.LAMENESS);
 
+	private static final Set<String> LASTING = Set.of("for", "about", "around", "a", "good", "nearly", "over",
+			"roughly", "him", "her", "first");
+
+	private static final Set<String> TAKING = Set.of("took", "takes", "take", "taking", "needed", "needs");
+
+	private static final Set<String> EASING = Set.of("ease", "loosen", "limber", "unwind", "settle", "wear", "free",
+			"shift", "soften", "warm");
+
 	private final RoleCues cues;
 
 	private final Words words;
@@ -28,11 +36,14 @@ final class StiffnessRoles {
 
 	private final boolean stiffMorning;
 
+	private final boolean unasked;
+
 	StiffnessRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
 		this.cues = cues;
 		this.words = annotation.words();
 		this.near = new Neighbours(annotation);
 		this.observations = observations;
+		this.unasked = question == Question.ANY;
 		this.stiffMorning = question == Question.MORNING && observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && STIFF.contains(seen.sign().kind()));
 	}
@@ -49,7 +60,35 @@ final class StiffnessRoles {
 				&& !this.cues.before("numbered", placed);
 	}
 
+	/** 'stiff for 40 minutes' out of the blue is told of the morning, not of a walk. */
+	private boolean isToldUnasked(Placed placed) {
+		return this.unasked && placed.quantity() instanceof Duration && !this.near.isWalkInSentence(placed)
+				&& this.observations.stream()
+					.anyMatch((seen) -> seen.sign().present() && seen.sign().kind() == SignKind.STIFFNESS
+							&& (lasts(seen, placed) || isTakenToEase(placed)));
+	}
+
+	private boolean lasts(Observation stiff, Placed placed) {
+		int at = placed.from() - 1;
+		while (at > stiff.mention().from() && LASTING.contains(this.words.form(at))) {
+			at--;
+		}
+		return at == stiff.mention().to() - 1 && !this.words.isBreakBefore(placed.from());
+	}
+
+	private boolean isTakenToEase(Placed placed) {
+		int at = placed.from() - 1;
+		while (at > 0 && LASTING.contains(this.words.form(at))) {
+			at--;
+		}
+		return at >= 0 && TAKING.contains(this.words.form(at)) && this.words.is(placed.to(), "to")
+				&& placed.to() + 1 < this.words.size() && EASING.contains(this.words.form(placed.to() + 1));
+	}
+
 	boolean has(Placed placed) {
+		if (isToldUnasked(placed)) {
+			return true;
+		}
 		boolean hour = !(placed.quantity() instanceof Duration) && this.cues.before("hour-told", placed);
 		return this.stiffMorning && !hour
 				&& (placed.quantity() instanceof Duration || this.cues.has("eased", placed)

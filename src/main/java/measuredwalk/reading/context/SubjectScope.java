@@ -86,7 +86,8 @@ final class SubjectScope {
 	private boolean isSmall(int at) {
 		return Set
 			.of("am", "was", "is", "the", "one", "who", "have", "been", "so", "very", "a", "bit", "more", "too", "feel",
-					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite")
+					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite", "about",
+					"nearly", "almost", "practically", "literally")
 			.contains(this.words.form(at));
 	}
 
@@ -110,7 +111,8 @@ final class SubjectScope {
 		if (isSelfBetween(other.to(), from)) {
 			return false;
 		}
-		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1));
+		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1))
+				&& !this.words.is(other.from(), "there");
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");

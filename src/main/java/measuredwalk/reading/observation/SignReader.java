@@ -78,9 +78,14 @@ public final class SignReader {
 						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
+	/** A phrase that denies a sign outright also speaks for a wider net inside it. */
 	private static boolean isSame(Mention one, Mention other) {
 		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
-				|| one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+				|| deniesAll(one, other) || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+	}
+
+	private static boolean deniesAll(Mention phrase, Mention net) {
+		return phrase.entry().has("denied") && phrase.from() <= net.from() && phrase.to() >= net.to();
 	}
 
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
