@@ -87,12 +87,25 @@ class CheckInTalk {
 		if (settled.isEmpty() && written.nothing()) {
 			return false;
 		}
-		if (written.newWalk() && anotherWalk(open, written)) {
+		boolean wholeStory = written.newWalk() && wholeStory(written);
+		if (wholeStory || (written.newWalk() && anotherWalk(open, written))) {
 			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
 		}
 		linkEntry(open, written);
 		goOn(turn, open, settled, reply);
+		if (wholeStory) {
+			this.checkIns.current(turn.chatId()).ifPresent((checkIn) -> suggest(turn, checkIn, reply));
+		}
 		return true;
+	}
+
+	/**
+	 * A walk told with how it went is answered as one out of the blue is, asked for or
+	 * not.
+	 */
+	private static boolean wholeStory(Written written) {
+		WalkEntry walk = written.lastWalk();
+		return walk != null && (!walk.facts().signs().isEmpty() || walk.facts().overall() != null);
 	}
 
 	/**

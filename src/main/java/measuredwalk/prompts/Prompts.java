@@ -19,12 +19,14 @@ import java.util.concurrent.locks.LockSupport;
 import javax.sql.DataSource;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.Task;
 import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import measuredwalk.clock.TimedWork;
 import measuredwalk.household.Dog;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.core.annotation.Order;
@@ -55,15 +57,17 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private final OneTimeTask<Void> farewells;
 
-	private final Scheduler scheduler;
+	private final DataSource dataSource;
+
+	private final SchedulerClient client;
+
+	private volatile @Nullable Scheduler scheduler;
 
 	private final JdbcClient database;
 
 	private final Clock clock;
 
 	private final ObjectProvider<PromptHandler> handlers;
-
-	private volatile boolean running;
 
 	Prompts(DataSource dataSource, JdbcClient database, Clock clock, PromptCall call,
 			ObjectProvider<PromptHandler> handlers) {
@@ -76,14 +80,15 @@ public class Prompts implements TimedWork, SmartLifecycle {
 		}
 		this.reminders = Tasks.oneTime("reminder").execute((instance, context) -> call.remind(instance.getId()));
 		this.farewells = Tasks.oneTime("farewell").execute((instance, context) -> call.farewell(instance.getId()));
+		this.dataSource = new TransactionAwareDataSourceProxy(dataSource);
+		this.client = SchedulerClient.Builder.create(this.dataSource, all()).build();
+	}
+
+	private List<Task<?>> all() {
 		List<Task<?>> all = new ArrayList<>(this.tasks.values());
 		all.add(this.reminders);
 		all.add(this.farewells);
-		this.scheduler = Scheduler.create(new TransactionAwareDataSourceProxy(dataSource), all)
-			.clock(clock::instant)
-			.threads(1)
-			.pollingInterval(POLLING)
-			.build();
+		return all;
 	}
 
 	/**
@@ -121,8 +126,8 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	void schedule(PromptKind kind, Occasion occasion, Instant due) {
 		TaskInstance<Void> instance = Objects.requireNonNull(this.tasks.get(kind)).instance(occasion.name());
-		if (!this.scheduler.scheduleIfNotExists(instance, due)) {
-			this.scheduler.reschedule(instance, due);
+		if (!this.client.scheduleIfNotExists(instance, due)) {
+			this.client.reschedule(instance, due);
 		}
 	}
 
@@ -132,7 +137,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 * @param due when
 	 */
 	public void remind(UUID checkInId, Instant due) {
-		this.scheduler.scheduleIfNotExists(this.reminders.instance(checkInId.toString()), due);
+		this.client.scheduleIfNotExists(this.reminders.instance(checkInId.toString()), due);
 	}
 
 	/**
@@ -141,7 +146,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 * @param chatId the chat
 	 */
 	public void farewell(long chatId) {
-		this.scheduler.scheduleIfNotExists(this.farewells.instance(Long.toString(chatId)),
+		this.client.scheduleIfNotExists(this.farewells.instance(Long.toString(chatId)),
 				this.clock.instant().plus(UNTIL_FAREWELL));
 	}
 
@@ -155,8 +160,9 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	@Override
 	public void catchUp() {
-		while (this.running && anyDue()) {
-			this.scheduler.triggerCheckForDueExecutions();
+		Scheduler awake = this.scheduler;
+		while (awake != null && this.scheduler != null && anyDue()) {
+			awake.triggerCheckForDueExecutions();
 			LockSupport.parkNanos(PAUSE_NANOS);
 		}
 	}
@@ -168,21 +174,32 @@ public class Prompts implements TimedWork, SmartLifecycle {
 			.single();
 	}
 
+	/**
+	 * A scheduler that was stopped cannot be started again, so each start has its own.
+	 */
 	@Override
 	public void start() {
-		this.scheduler.start();
-		this.running = true;
+		Scheduler fresh = Scheduler.create(this.dataSource, all())
+			.clock(this.clock::instant)
+			.threads(1)
+			.pollingInterval(POLLING)
+			.build();
+		fresh.start();
+		this.scheduler = fresh;
 	}
 
 	@Override
 	public void stop() {
-		this.running = false;
-		this.scheduler.stop();
+		Scheduler awake = this.scheduler;
+		this.scheduler = null;
+		if (awake != null) {
+			awake.stop();
+		}
 	}
 
 	@Override
 	public boolean isRunning() {
-		return this.running;
+		return this.scheduler != null;
 	}
 
 }

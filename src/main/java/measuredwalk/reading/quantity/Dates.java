@@ -46,7 +46,7 @@ final class Dates {
 		int end = OrdinalNumbers.end(terms, at);
 		end = end == at ? at + 1 : end;
 		int month = terms.is(end, "of") ? end + 1 : end;
-		if (day < 1 || !isMonth(terms, month, month > end || terms.is(month, "march"))) {
+		if (day < 1 || !isMonth(terms, month, month > end || terms.is(month, "march") || endsIn(terms, month, "may"))) {
 			return null;
 		}
 		return dated(terms, start, day, terms.term(month).month(), month + 1);
@@ -73,6 +73,12 @@ final class Dates {
 	/** 'may' and 'mar' are months only where nothing else fits. */
 	private static boolean isMonth(Terms terms, int at, boolean behindOf) {
 		return terms.cue(at, Cue.MONTH) && (behindOf || (!terms.is(at, "may") && !terms.is(at, "march")));
+	}
+
+	/** 'on 3 May.' names a month, '3 may be enough' does not. */
+	private static boolean endsIn(Terms terms, int at, String month) {
+		String next = terms.word(at + 1);
+		return terms.is(at, month) && (next.isEmpty() || !Character.isLetter(next.charAt(0)));
 	}
 
 	private static boolean isFree(Terms terms, int at) {
