@@ -80,6 +80,10 @@ final class BotApiStandIn implements AutoCloseable {
 		this.server.start();
 	}
 
+	/**
+	 * Where it answers. Any path may be put behind, by which messages of several senders
+	 * can be told apart.
+	 */
 	String url() {
 		return "http://127.0.0.1:" + this.server.getAddress().getPort();
 	}
@@ -160,7 +164,7 @@ final class BotApiStandIn implements AutoCloseable {
 		try (exchange) {
 			this.watcher.accept(method);
 			this.calls.merge(method, 1, Integer::sum);
-			if (this.tokenRevoked || !path[1].equals("bot" + TOKEN)) {
+			if (this.tokenRevoked || path.length < 3 || !path[path.length - 2].equals("bot" + TOKEN)) {
 				answer(exchange, 401, error(401, "Unauthorized"));
 				return;
 			}
@@ -215,7 +219,7 @@ final class BotApiStandIn implements AutoCloseable {
 				.put("first_name", "Measured Walk")
 				.put("username", BOT_NAME));
 			case "getupdates" -> getUpdates(this.mapper.readTree(body));
-			case "sendmessage" -> sendMessage(this.mapper.readTree(body));
+			case "sendmessage" -> sendMessage(exchange.getRequestURI().getPath(), this.mapper.readTree(body));
 			case "setmycommands" -> {
 				this.commands.clear();
 				this.mapper.readTree(body)
@@ -246,7 +250,7 @@ final class BotApiStandIn implements AutoCloseable {
 				: ok(this.mapper.valueToTree(ready));
 	}
 
-	private ObjectNode sendMessage(JsonNode request) {
+	private ObjectNode sendMessage(String path, JsonNode request) {
 		long chatId = request.path("chat_id").asLong();
 		String text = request.path("text").asText();
 		if (this.blocked.contains(chatId)) {
@@ -268,7 +272,8 @@ final class BotApiStandIn implements AutoCloseable {
 			return error(400, "Bad Request: BUTTON_DATA_INVALID");
 		}
 		int id = this.messageIds.incrementAndGet();
-		this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, System.nanoTime()));
+		this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, path.substring(0, path.indexOf("/bot")),
+				System.nanoTime()));
 		ObjectNode message = this.mapper.createObjectNode().put("message_id", id).put("date", 1).put("text", text);
 		message.putObject("chat").put("id", chatId).put("type", (chatId < 0) ? "group" : "private");
 		return ok(message);

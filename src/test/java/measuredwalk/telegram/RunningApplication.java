@@ -39,6 +39,8 @@ final class RunningApplication {
 
 	private Process process;
 
+	private int starts;
+
 	RunningApplication(Path folder, BotApiStandIn api) throws IOException {
 		this.folder = folder;
 		this.api = api;
@@ -52,15 +54,17 @@ final class RunningApplication {
 				+ "DEFAULT_NULL_ORDERING=HIGH";
 	}
 
+	/** Each start sends to an address of its own, with the number of the start behind. */
 	void start() throws IOException {
 		List<String> command = new ArrayList<>(List.of(
 				Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx320m", "-XX:+UseSerialGC",
 				"-XX:TieredStopAtLevel=1", "-cp", classPath(), "measuredwalk.MeasuredWalk"));
 		command.addAll(List.of("--server.port=" + this.port, "--spring.datasource.url=" + databaseUrl(),
 				"--measuredwalk.rehearsal=false", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
-				"--measuredwalk.telegram.api-url=" + this.api.url(), "--measuredwalk.telegram.chat-pause=1ms",
-				"--measuredwalk.telegram.messages-per-second=200", "--measuredwalk.clinic.phone=01632 960 151",
-				"--measuredwalk.staff.username=" + USER, "--measuredwalk.staff.password=" + PASSWORD));
+				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
+				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200",
+				"--measuredwalk.clinic.phone=01632 960 151", "--measuredwalk.staff.username=" + USER,
+				"--measuredwalk.staff.password=" + PASSWORD));
 		this.process = new ProcessBuilder(command).directory(this.folder.toFile())
 			.redirectErrorStream(true)
 			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.folder.resolve("log").toFile()))

@@ -10,7 +10,9 @@ import java.util.List;
  * @param text what it says
  * @param buttons what its buttons carry, in order
  * @param labels what its buttons say, in order
+ * @param sender the path that the sender put behind the stand-in's own address
  * @param nanos when it came, on the machine's own clock
  */
-record StandInMessage(int messageId, long chatId, String text, List<String> buttons, List<String> labels, long nanos) {
+record StandInMessage(int messageId, long chatId, String text, List<String> buttons, List<String> labels, String sender,
+		long nanos) {
 }
