@@ -20,6 +20,9 @@ class SecurityConfiguration {
 	private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data:; frame-ancestors 'none';"
 			+ " form-action 'self'; base-uri 'none'; object-src 'none'";
 
+	/** Figures of the running program, for a monitoring system. */
+	private static final String METERS = "/actuator/prometheus";
+
 	private static final String VET = StaffRole.VET.name();
 
 	private static final String ADMIN = StaffRole.ADMIN.name();
@@ -32,9 +35,11 @@ class SecurityConfiguration {
 	@Bean
 	@Order(1)
 	SecurityFilterChain clinicSystemDoors(HttpSecurity http, ProblemDoor door) throws Exception {
-		return http.securityMatcher("/api/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
+		return http.securityMatcher("/api/**", "/v3/api-docs/**", "/v3/api-docs.yaml", METERS)
 			.authorizeHttpRequests((requests) -> requests.requestMatchers(HttpMethod.DELETE, "/api/dogs/**")
 				.hasAnyRole(VET, ADMIN)
+				.requestMatchers(METERS)
+				.hasRole(ADMIN)
 				.anyRequest()
 				.authenticated())
 			.httpBasic((basic) -> basic.authenticationEntryPoint(door))
