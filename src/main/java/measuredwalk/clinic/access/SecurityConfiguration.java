@@ -12,6 +12,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CsrfTokenRequestHandler;
 import org.springframework.security.web.csrf.XorCsrfTokenRequestAttributeHandler;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /** Who may see what over HTTP. */
 @Configuration(proxyBeanMethods = false)
@@ -81,7 +82,8 @@ class SecurityConfiguration {
 			.exceptionHandling((problems) -> problems.authenticationEntryPoint(door))
 			.logout((logout) -> logout.logoutUrl("/clinic/logout").logoutSuccessUrl(LoginPage.PATH + "?problem=out"))
 			.csrf((csrf) -> csrf.csrfTokenRequestHandler(earlyToken()))
-			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY)))
+			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
 			.build();
 	}
 
