@@ -39,7 +39,7 @@ class SecurityConfiguration {
 		return http.securityMatcher("/api/**", "/v3/api-docs/**", "/v3/api-docs.yaml", METERS)
 			.authorizeHttpRequests((requests) -> requests.requestMatchers(HttpMethod.DELETE, "/api/dogs/**")
 				.hasAnyRole(VET, ADMIN)
-				.requestMatchers(METERS)
+				.requestMatchers(METERS, "/api/backups")
 				.hasRole(ADMIN)
 				.anyRequest()
 				.authenticated())
