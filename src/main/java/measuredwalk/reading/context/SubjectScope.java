@@ -38,6 +38,9 @@ final class SubjectScope {
 	}
 
 	boolean isOther(int from, int to) {
+		if (isOwnersBody(from)) {
+			return true;
+		}
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
 			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
@@ -50,6 +53,11 @@ final class SubjectScope {
 			}
 		}
 		return false;
+	}
+
+	/** 'my hip was playing up': the sign begins with a part of the writer's body. */
+	private boolean isOwnersBody(int from) {
+		return this.words.is(from - 1, "my") || this.words.is(from - 1, "your");
 	}
 
 	/** 'screaming, but that was the baby'. */

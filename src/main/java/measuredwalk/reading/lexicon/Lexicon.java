@@ -24,7 +24,7 @@ public final class Lexicon {
 
 	private final Symbols symbols = new Symbols();
 
-	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"));
+	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"), this.symbols.of("<small>"));
 
 	private final int[] number = { this.symbols.of(NUMBER) };
 
