@@ -1,10 +1,10 @@
 package measuredwalk.reading.context;
 
 import java.util.List;
-import java.util.Set;
 
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 
 /** Whether a phrase stands in the scope of a cue of doubt, past or hypothesis. */
@@ -12,8 +12,6 @@ final class CueScope {
 
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
-
-	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from", "nor");
 
 	private final Annotation annotation;
 
@@ -91,7 +89,7 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
-		if (cue.from() > 0 && COMPARING.contains(this.words.form(cue.from() - 1))) {
+		if (this.annotation.is(cue.from() - 1, WordClass.COMPARING)) {
 			return true;
 		}
 		for (int at = first; at < last; at++) {

@@ -3,7 +3,6 @@ package measuredwalk.reading.observation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Context;
@@ -11,6 +10,7 @@ import measuredwalk.reading.context.ContextReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Entry;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.signs.Coded;
 import measuredwalk.signs.Limb;
 import measuredwalk.signs.Severity;
@@ -24,12 +24,6 @@ public final class SignReader {
 	private static final Map<SignKind, SignKind> PART_OF = Map.of(SignKind.SWELLING, SignKind.ABDOMINAL_DISTENSION,
 			SignKind.TREMBLING, SignKind.SEIZURE, SignKind.STIFFNESS, SignKind.SEIZURE, SignKind.STUMBLING,
 			SignKind.COLLAPSE);
-
-	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
-			"since", "fine", "ok", "normally", "too", "though", "already");
-
-	/** 'no limp no sitting' denies each: the first denial is not of the second one. */
-	private static final Set<String> DENIAL = Set.of("no", "not", "never", "without");
 
 	private SignReader() {
 	}
@@ -55,7 +49,7 @@ public final class SignReader {
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && outlastsTheDay(mention.entry())
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
-				observations.add(observation(mention, annotation.words().form(mention.from()), context));
+				observations.add(observation(mention, annotation.is(mention.from(), WordClass.DENIAL), context));
 			}
 		}
 		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
@@ -91,12 +85,13 @@ public final class SignReader {
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
 	private static boolean isComplete(Annotation annotation, Mention mention) {
 		return !mention.entry().has("closing") || annotation.words().isBreakBefore(mention.to())
-				|| CLOSING.contains(annotation.words().form(mention.to()));
+				|| annotation.is(mention.to(), WordClass.CLOSING);
 	}
 
-	private static Observation observation(Mention mention, String first, Context context) {
+	private static Observation observation(Mention mention, boolean denying, Context context) {
 		Entry entry = mention.entry();
-		boolean twice = context.negated() && DENIAL.contains(first);
+		// 'no limp no sitting' denies each: the first denial is not of the second one.
+		boolean twice = context.negated() && denying;
 		boolean present = entry.has("denied") == (context.negated() && !twice)
 				|| (entry.has("denied") && context.hedged());
 		Severity severity = present ? coded(Severity.class, entry.flag("severity")) : null;
