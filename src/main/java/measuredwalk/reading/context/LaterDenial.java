@@ -63,7 +63,8 @@ final class LaterDenial {
 
 	/** 'I am sore, she's not'; 'my knees hurt, his don't'. */
 	boolean isOfDogDenied(int to) {
-		for (int at = to; at <= Math.min(to + 1, this.words.size() - 3); at++) {
+		int last = Math.min(to + REACH, this.words.size() - 3);
+		for (int at = to; at <= last && !this.words.isSentenceBefore(at + 1); at++) {
 			boolean dog = this.annotation.is(at, WordClass.DOG_ITSELF) || isSelf(at);
 			if (dog && this.words.is(at + 2, "not") && this.words.isBreakBefore(at + 3)) {
 				return true;

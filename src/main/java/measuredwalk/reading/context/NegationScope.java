@@ -24,6 +24,9 @@ final class NegationScope {
 	/** Words within which 'less stiff' must go on with 'than' to compare. */
 	private static final int REACH_COMPARED = 6;
 
+	/** Words between a denied phrase and its exception at most. */
+	private static final int REACH_EXCEPTION = 4;
+
 	private final Annotation annotation;
 
 	private final Words words;
@@ -41,7 +44,7 @@ final class NegationScope {
 
 	Polarity of(int from, int to, boolean urgent) {
 		Polarity before = before(from);
-		if (before == Polarity.NEGATED && isUntil(to)) {
+		if (before == Polarity.NEGATED && (isUntil(to) || isExcepted(to))) {
 			return Polarity.ASSERTED;
 		}
 		if (before == Polarity.NEGATED && isAsMuch(to)) {
@@ -72,6 +75,33 @@ final class NegationScope {
 			}
 		}
 		return false;
+	}
+
+	/**
+	 * 'no limp apart from the last minute' asserts it; 'no limp apart from some
+	 * stiffness' does not.
+	 */
+	private boolean isExcepted(int to) {
+		int at = to;
+		while (at < this.words.size() && at <= to + REACH_EXCEPTION && !isException(at)) {
+			at++;
+		}
+		if (at >= this.words.size() || !isException(at) || this.words.isSentenceBefore(at)) {
+			return false;
+		}
+		for (int next = at; next < this.words.size() && !this.words.isSentenceBefore(next + 1); next++) {
+			Mention cover = this.annotation.coverOf(next);
+			if (cover != null && cover.category() == Category.SIGN) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private boolean isException(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.from() == at && cover.category() == Category.EXCEPTION
+				&& cover.value().isEmpty();
 	}
 
 	private Polarity before(int from) {

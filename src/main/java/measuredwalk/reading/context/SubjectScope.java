@@ -110,7 +110,8 @@ final class SubjectScope {
 			if (this.annotation.is(at, WordClass.TELLING) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
-			if (turned && this.annotation.is(at, WordClass.HE_OR_SHE)) {
+			if ((turned || (other.value().equals("people") && this.annotation.clauses().of(at) != this.annotation.clauses().of(other.from())))
+					&& this.annotation.is(at, WordClass.HE_OR_SHE)) {
 				return false;
 			}
 			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))

@@ -1,10 +1,14 @@
 package measuredwalk.reading.observation;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.context.Clauses;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.lexicon.WordClass;
@@ -24,6 +28,10 @@ final class Moments {
 
 	private final Nearness nearness;
 
+	private final List<Mention> given = new ArrayList<>();
+
+	private final Map<Mention, Integer> distances = new HashMap<>();
+
 	Moments(Annotation annotation, Nearness nearness) {
 		this.annotation = annotation;
 		this.words = annotation.words();
@@ -34,35 +42,83 @@ final class Moments {
 		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention) || isFine(mention, observations)) {
 			return;
 		}
-		int best = nearest(observations, mention);
-		if (best < 0 || isOfWalk(mention, observations.get(best).mention())) {
-			return;
-		}
-		Sign sign = observations.get(best).sign();
-		if (sign.when() == null) {
-			observations.set(best, observations.get(best).with(at(sign, mention)));
-		}
-	}
-
-	private static Sign at(Sign sign, Mention mention) {
-		return new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(), sign.limb(),
-				Coded.of(Moment.class, mention.value()),
-				mention.entry().has("immediate") ? Double.valueOf(0) : sign.onsetMinute());
-	}
-
-	private int nearest(List<Observation> observations, Mention mention) {
 		int best = -1;
 		int nearest = Integer.MAX_VALUE;
 		for (int index = 0; index < observations.size(); index++) {
-			if (observations.get(index).sign().present()) {
-				int distance = this.nearness.distance(observations.get(index).mention(), mention);
-				if (distance < nearest) {
-					best = index;
-					nearest = distance;
+			int distance = distance(observations.get(index), mention);
+			if (distance < nearest) {
+				best = index;
+				nearest = distance;
+			}
+		}
+		if (best >= 0 && !isOfWalk(mention, observations.get(best).mention())) {
+			this.given.add(mention);
+			set(observations, best, mention, nearest);
+		}
+	}
+
+	/** A denied sign is dated only in its own clause: 'no limp this morning'. */
+	private int distance(Observation observation, Mention mention) {
+		boolean near = observation.sign().present() || isInClause(observation, mention);
+		return near ? this.nearness.distance(observation.mention(), mention) : Integer.MAX_VALUE;
+	}
+
+	/** Of two moments the nearer one counts, and of equally near ones the first. */
+	private void set(List<Observation> observations, int index, Mention mention, int distance) {
+		Observation observation = observations.get(index);
+		int before = this.distances.getOrDefault(observation.mention(), Integer.MAX_VALUE);
+		if (distance < before && (observation.sign().when() == null || before != Integer.MAX_VALUE)) {
+			this.distances.put(observation.mention(), distance);
+			observations.set(index, observation.with(at(observation.sign(), mention)));
+		}
+	}
+
+	/**
+	 * Gives a moment to the other signs that it dates: 'rough night, whining and pacing'
+	 * dates both, and so does 'panting and pacing last night'.
+	 */
+	void spread(List<Observation> observations) {
+		for (Mention moment : this.given) {
+			boolean opening = observations.stream().noneMatch((seen) -> isBefore(seen, moment));
+			for (int index = 0; index < observations.size(); index++) {
+				Observation seen = observations.get(index);
+				boolean dated = isInClause(seen, moment)
+						|| (opening && seen.sign().present() && isInSentence(seen, moment) && !isOfWalk(moment, seen));
+				if (seen.sign().when() == null && dated && !isMomentBetween(seen.mention(), moment)) {
+					observations.set(index, seen.with(at(seen.sign(), moment)));
 				}
 			}
 		}
-		return best;
+	}
+
+	private boolean isOfWalk(Mention moment, Observation seen) {
+		return isOfWalk(moment, seen.mention());
+	}
+
+	private boolean isBefore(Observation seen, Mention moment) {
+		return isInSentence(seen, moment) && seen.mention().from() < moment.from();
+	}
+
+	private boolean isInSentence(Observation seen, Mention moment) {
+		Clauses clauses = this.annotation.clauses();
+		return clauses.sentenceOf(seen.mention().from()) == clauses.sentenceOf(moment.from());
+	}
+
+	private boolean isInClause(Observation seen, Mention moment) {
+		Clauses clauses = this.annotation.clauses();
+		return clauses.of(seen.mention().to() - 1) == clauses.of(moment.from());
+	}
+
+	private boolean isMomentBetween(Mention sign, Mention moment) {
+		int from = Math.min(sign.from(), moment.from());
+		int to = Math.max(sign.to(), moment.to());
+		return this.given.stream().anyMatch((other) -> other != moment && other.from() >= from && other.to() <= to);
+	}
+
+	private static Sign at(Sign sign, Mention mention) {
+		boolean immediate = sign.present() && mention.entry().has("immediate");
+		return new Sign(sign.kind(), sign.present(), sign.severity(), sign.side(), sign.limb(),
+				Coded.of(Moment.class, mention.value()), immediate ? Double.valueOf(0) : sign.onsetMinute());
 	}
 
 	/** '20 mins this morning, bit slow': the time of day is the walk's. */
@@ -99,7 +155,8 @@ final class Moments {
 
 	private boolean isClosing(Mention mention) {
 		return this.words.isBreakBefore(mention.to()) || this.words.is(mention.to(), "was")
-				|| this.words.is(mention.to(), "and");
+				|| this.words.is(mention.to(), "and") || this.annotation.is(mention.to(), WordClass.JOINING)
+				|| this.annotation.is(mention.to(), WordClass.AFTERTHOUGHT);
 	}
 
 }

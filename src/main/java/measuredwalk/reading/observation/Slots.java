@@ -39,6 +39,7 @@ final class Slots {
 				}
 			}
 		}
+		this.moments.spread(filled);
 		return filled;
 	}
 
