@@ -110,8 +110,7 @@ final class SubjectScope {
 			if (this.annotation.is(at, WordClass.TELLING) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
-			if ((turned || (other.value().equals("people") && this.annotation.clauses().of(at) != this.annotation.clauses().of(other.from())))
-					&& this.annotation.is(at, WordClass.HE_OR_SHE)) {
+			if ((turned || isPassedOver(other, at)) && this.annotation.is(at, WordClass.HE_OR_SHE)) {
 				return false;
 			}
 			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))
@@ -120,6 +119,12 @@ final class SubjectScope {
 			}
 		}
 		return true;
+	}
+
+	/** 'my hip hurts, he is fine'; 'the kids came, she was slow'. */
+	private boolean isPassedOver(Mention other, int at) {
+		return other.value().equals("body")
+				|| (other.value().equals("people") && this.clauses.of(at) != this.clauses.of(other.from()));
 	}
 
 }
