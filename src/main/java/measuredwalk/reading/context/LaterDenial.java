@@ -35,6 +35,9 @@ final class LaterDenial {
 	boolean isDenied(int to, boolean urgent) {
 		int end = Math.min(this.words.size(), to + REACH);
 		for (int at = to; at < end; at++) {
+			if (this.words.isSentenceBefore(at) && this.words.markBefore(at) != '?' && !isWholeSentence(at)) {
+				break;
+			}
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.from() == at) {
 				if (cover.category() == Category.NEGATION && isAnswer(cover, to)
@@ -44,9 +47,6 @@ final class LaterDenial {
 				if (cover.category() == Category.SIGN) {
 					break;
 				}
-			}
-			if (this.words.isSentenceBefore(at) && at > to && !isWholeSentence(at)) {
-				break;
 			}
 			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
 				return false;

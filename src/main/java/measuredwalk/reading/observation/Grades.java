@@ -26,12 +26,18 @@ final class Grades {
 
 	private static final double TOO_FAR = 9;
 
+	/** The longest sentence that is nothing but a grade, in words. */
+	private static final int MOST_AFTERTHOUGHT = 2;
+
 	private final Annotation annotation;
 
 	private final Words words;
 
-	Grades(Annotation annotation) {
+	private final Nearness nearness;
+
+	Grades(Annotation annotation, Nearness nearness) {
 		this.annotation = annotation;
+		this.nearness = nearness;
 		this.words = annotation.words();
 	}
 
@@ -89,8 +95,15 @@ final class Grades {
 		boolean alone = this.words.isBreakBefore(grade.from()) && (this.words.isBreakBefore(grade.to())
 				|| (this.annotation.is(grade.to(), WordClass.AFTERTHOUGHT)
 						&& this.words.isBreakBefore(grade.to() + 1)));
-		return alone && grade.from() >= sign.to() && this.annotation.clauses()
-			.sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(grade.from());
+		return grade.from() >= sign.to() && ((alone && this.annotation.clauses()
+			.sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(grade.from())) || isSentence(grade));
+	}
+
+	/** 'Stiff this morning. Only slightly.' */
+	private boolean isSentence(Mention grade) {
+		int from = this.annotation.clauses().sentenceStart(grade.from());
+		int to = this.annotation.clauses().sentenceEnd(grade.from());
+		return to - from <= MOST_AFTERTHOUGHT && this.nearness.isAlone(from, to);
 	}
 
 }

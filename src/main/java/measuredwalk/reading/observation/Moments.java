@@ -39,7 +39,7 @@ final class Moments {
 	}
 
 	void give(List<Observation> observations, Mention mention) {
-		if ((mention.entry().has("weak") && !isClosing(mention)) || isSince(mention) || isFine(mention, observations)) {
+		if (isIdle(mention) || isFine(mention, observations)) {
 			return;
 		}
 		int best = -1;
@@ -51,10 +51,19 @@ final class Moments {
 				nearest = distance;
 			}
 		}
-		if (best >= 0 && !isOfWalk(mention, observations.get(best).mention())) {
+		if (best < 0) {
+			this.given.add(mention);
+		}
+		else if (!isOfWalk(mention, observations.get(best).mention()) && fits(mention, observations.get(best))) {
 			this.given.add(mention);
 			set(observations, best, mention, nearest);
 		}
+	}
+
+	/** 'from about 3' is an hour of the night only when the dog was restless. */
+	private static boolean fits(Mention mention, Observation observation) {
+		String kind = mention.entry().flag("of");
+		return kind == null || kind.equals(observation.sign().kind().code());
 	}
 
 	/** A denied sign is dated only in its own clause: 'no limp this morning'. */
@@ -145,6 +154,12 @@ final class Moments {
 			.anyMatch((cue) -> cue.value().equals("fine") && this.annotation.clauses().of(cue.from()) == clause)
 				&& observations.stream()
 					.noneMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == clause);
+	}
+
+	/** 'after' alone, 'came in' in mid-sentence and 'since this morning' date nothing. */
+	private boolean isIdle(Mention mention) {
+		return (mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)
+				|| (mention.entry().has("opening") && !this.words.isBreakBefore(mention.from()));
 	}
 
 	/** 'since this morning' is now. */

@@ -1,6 +1,7 @@
 package measuredwalk.reading.observation;
 
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.words.Words;
 
@@ -40,7 +41,8 @@ final class Nearness {
 	}
 
 	/**
-	 * 'his leg quivers when he stands, back left': the place comes as an afterthought.
+	 * 'his leg quivers when he stands, back left'; 'Stiff today. Left hind again.': the
+	 * place comes as an afterthought.
 	 */
 	private boolean isFragment(Mention mention, Mention sign) {
 		int from = mention.from();
@@ -52,7 +54,19 @@ final class Nearness {
 			to++;
 		}
 		return to - from <= MOST_AFTERTHOUGHT && sign.to() <= from
-				&& this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from);
+				&& (this.annotation.clauses().sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(from)
+						|| isAlone(from, to));
+	}
+
+	/** Whether some words are a sentence of their own that tells of no other sign. */
+	boolean isAlone(int from, int to) {
+		for (int at = from; at < to; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.category() == Category.SIGN) {
+				return false;
+			}
+		}
+		return this.words.isSentenceBefore(from) && this.words.isSentenceBefore(to);
 	}
 
 	/** 'lame on the near fore and stiff behind': each place is of its own half. */

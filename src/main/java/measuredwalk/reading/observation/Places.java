@@ -61,6 +61,28 @@ final class Places {
 			.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 	}
 
+	/** 'sore on the front right and it was swollen': the place is that of 'it'. */
+	void carry(List<Observation> observations) {
+		for (int index = 1; index < observations.size(); index++) {
+			Sign sign = observations.get(index).sign();
+			Sign before = observations.get(index - 1).sign();
+			if (isUnplaced(sign) && before.present() && isOfIt(observations.get(index).mention())) {
+				observations.set(index, observations.get(index)
+					.with(new Sign(sign.kind(), true, sign.severity(), before.side(), before.limb(), sign.when(),
+							sign.onsetMinute())));
+			}
+		}
+	}
+
+	private static boolean isUnplaced(Sign sign) {
+		return sign.present() && PLACED.contains(sign.kind()) && sign.side() == null && sign.limb() == null;
+	}
+
+	private boolean isOfIt(Mention mention) {
+		return this.words.is(mention.from() - 1, "it") || (this.words.is(mention.from() - 2, "it")
+				&& this.annotation.clauses().of(mention.from() - 2) == this.annotation.clauses().of(mention.from()));
+	}
+
 	private int nearest(List<Observation> observations, Mention mention) {
 		int best = -1;
 		int nearest = Integer.MAX_VALUE;

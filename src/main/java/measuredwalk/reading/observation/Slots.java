@@ -20,7 +20,7 @@ final class Slots {
 	Slots(Annotation annotation) {
 		Nearness nearness = new Nearness(annotation);
 		this.annotation = annotation;
-		this.grades = new Grades(annotation);
+		this.grades = new Grades(annotation, nearness);
 		this.places = new Places(annotation, nearness);
 		this.moments = new Moments(annotation, nearness);
 	}
@@ -39,6 +39,7 @@ final class Slots {
 				}
 			}
 		}
+		this.places.carry(filled);
 		this.moments.spread(filled);
 		return filled;
 	}
