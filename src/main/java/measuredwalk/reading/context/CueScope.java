@@ -13,6 +13,12 @@ final class CueScope {
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
 
+	/** 'Any limp?' */
+	private static final int SHORT_QUESTION = 3;
+
+	/** Words between 'than' and what is compared with: 'than he was last week'. */
+	private static final int COMPARED_WITHIN = 4;
+
 	private final Annotation annotation;
 
 	private final Words words;
@@ -89,7 +95,7 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
-		if (this.annotation.is(cue.from() - 1, WordClass.COMPARING)) {
+		if (isCompared(cue)) {
 			return true;
 		}
 		for (int at = first; at < last; at++) {
@@ -102,10 +108,40 @@ final class CueScope {
 		return false;
 	}
 
+	/** 'slower than he was last week' tells of now. */
+	private boolean isCompared(Mention cue) {
+		if (this.annotation.is(cue.from() - 1, WordClass.COMPARING)) {
+			return true;
+		}
+		for (int at = cue.from() - 1; at >= cue.from() - COMPARED_WITHIN && !this.words.isBreakBefore(at + 1); at--) {
+			if (this.words.is(at, "than")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	boolean isHypothetical(int from, int to) {
+		if (isAnsweredUnknown(to)) {
+			return true;
+		}
 		for (Mention cue : this.hypothesis) {
 			if (cue.to() <= from && this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && isOpen(cue)
 					&& reaches(cue, from)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'Limping? I could not tell you': a short question that the writer leaves open. */
+	private boolean isAnsweredUnknown(int to) {
+		if (to >= this.words.size() || this.words.markBefore(to) != '?'
+				|| to - this.clauses.sentenceStart(to - 1) > SHORT_QUESTION) {
+			return false;
+		}
+		for (Mention cue : this.uncertain) {
+			if (cue.value().equals("unknown") && this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(to)) {
 				return true;
 			}
 		}

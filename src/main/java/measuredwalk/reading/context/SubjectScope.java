@@ -54,6 +54,10 @@ final class SubjectScope {
 	/** 'screaming, but that was the baby'. */
 	boolean isNamedAfter(int to) {
 		for (Mention other : this.others) {
+			if (other.from() >= to && other.entry().has("after")
+					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)) {
+				return true;
+			}
 			if (other.from() >= to && !other.value().equals("human") && other.from() > 1
 					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)
 					&& (this.words.is(other.from() - 1, "was") || this.words.is(other.from() - 1, "is"))

@@ -22,7 +22,7 @@ final class Places {
 			SignKind.HIND_LIMB_DRAGGING, SignKind.TREMBLING, SignKind.PAIN, SignKind.JOINT_LICKING, SignKind.SWELLING,
 			SignKind.ATAXIA, SignKind.BUNNY_HOPPING, SignKind.MUSCLE_WASTING, SignKind.PAW_INJURY,
 			SignKind.NON_WEIGHT_BEARING, SignKind.PARESIS, SignKind.KNUCKLING, SignKind.STUMBLING, SignKind.BLEEDING,
-			SignKind.VOCALISING);
+			SignKind.VOCALISING, SignKind.DIFFICULTY_RISING);
 
 	/** How far before a place the word stands that puts it right, in words. */
 	private static final int CORRECTED_WITHIN = 3;
@@ -79,7 +79,8 @@ final class Places {
 	}
 
 	private boolean isOfIt(Mention mention) {
-		return this.words.is(mention.from() - 1, "it") || (this.words.is(mention.from() - 2, "it")
+		return this.words.is(mention.to() - 1, "it") || this.words.is(mention.to(), "it")
+				|| this.words.is(mention.from() - 1, "it") || (this.words.is(mention.from() - 2, "it")
 				&& this.annotation.clauses().of(mention.from() - 2) == this.annotation.clauses().of(mention.from()));
 	}
 

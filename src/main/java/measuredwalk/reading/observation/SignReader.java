@@ -1,8 +1,11 @@
 package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Context;
@@ -21,9 +24,15 @@ import org.jspecify.annotations.Nullable;
 /** Reads the signs of a message, one for each place that tells of one. */
 public final class SignReader {
 
-	private static final Map<SignKind, SignKind> PART_OF = Map.of(SignKind.SWELLING, SignKind.ABDOMINAL_DISTENSION,
-			SignKind.TREMBLING, SignKind.SEIZURE, SignKind.STIFFNESS, SignKind.SEIZURE, SignKind.STUMBLING,
-			SignKind.COLLAPSE);
+	/** A sign told as part of a worse one in the same sentence is not told again. */
+	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(
+			Map.of(SignKind.SWELLING, EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING,
+					EnumSet.of(SignKind.SEIZURE), SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
+					EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
+					EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
+					EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA),
+					SignKind.DIFFICULTY_RISING, EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA,
+					EnumSet.of(SignKind.PARESIS)));
 
 	private SignReader() {
 	}
@@ -65,10 +74,10 @@ public final class SignReader {
 
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
-		SignKind worse = PART_OF.get(seen.sign().kind());
-		return worse != null && seen.sign().present()
+		Set<SignKind> worse = PART_OF.getOrDefault(seen.sign().kind(), Set.of());
+		return !worse.isEmpty() && seen.sign().present()
 				&& all.stream()
-					.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
+					.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
 						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
