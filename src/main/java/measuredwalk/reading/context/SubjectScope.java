@@ -20,6 +20,8 @@ final class SubjectScope {
 	private static final Set<String> TOLD = Set.of("says", "said", "say", "thinks", "thought", "reckons", "reckoned",
 			"noticed", "told", "saw", "found", "sez", "spotted", "reported", "texted", "rang", "phoned");
 
+	private static final Set<String> OBJECTS = Set.of("he", "she", "him", "her", "himself", "herself");
+
 	private static final Set<String> DOG_PRONOUNS = Set.of("he", "she");
 
 	private final Annotation annotation;
@@ -37,16 +39,53 @@ final class SubjectScope {
 		this.others = annotation.mentions(Category.OTHER);
 	}
 
-	boolean isOther(int from, int to) {
+	/**
+	 * Whether it is another's.
+	 * @param from index of the phrase's first word
+	 * @param to index after its last word
+	 * @param urgent whether it may tell of an emergency: then a phrase that names the dog
+	 * is of the dog, whoever tells it
+	 * @return true when it is
+	 */
+	boolean isOther(int from, int to, boolean urgent) {
+		return isOther(from, to, urgent, false);
+	}
+
+	/** Whether it is another dog's, whoever else is named. */
+	boolean isOtherDog(int from, int to) {
+		return isOther(from, to, true, true);
+	}
+
+	private boolean isOther(int from, int to, boolean urgent, boolean dogsOnly) {
+		if (urgent && isSelfBetween(from, Math.min(to, this.words.size()))) {
+			return false;
+		}
+		boolean ofDog = urgent && namesDog(from, to);
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
+			if (dogsOnly && !other.value().equals("dog")) {
+				continue;
+			}
+			if (other.from() < from && other.to() > from) {
+				return true;
+			}
 			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
-				if (other.value().equals("human") ? isWriter(other, from) : reaches(other, from)) {
+				if (other.value().equals("human") ? !ofDog && isWriter(other, from) : reaches(other, from)) {
 					return true;
 				}
 				if (!other.value().equals("human")) {
 					return false;
 				}
+			}
+		}
+		return false;
+	}
+
+	/** 'we cannot touch him': the writer only tells of what the dog does. */
+	private boolean namesDog(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (OBJECTS.contains(this.words.form(at))) {
+				return true;
 			}
 		}
 		return false;
@@ -87,7 +126,7 @@ final class SubjectScope {
 		return Set
 			.of("am", "was", "is", "the", "one", "who", "have", "been", "so", "very", "a", "bit", "more", "too", "feel",
 					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite", "about",
-					"nearly", "almost", "practically", "literally")
+					"nearly", "almost", "practically", "literally", "both", "each")
 			.contains(this.words.form(at));
 	}
 
