@@ -158,7 +158,7 @@ final class SubjectScope {
 			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
-			if (turned && DOG_PRONOUNS.contains(this.words.form(at))) {
+			if (turned && isOfDog(at)) {
 				return false;
 			}
 			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))
