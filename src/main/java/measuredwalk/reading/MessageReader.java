@@ -142,7 +142,7 @@ public final class MessageReader {
 		if (signs.isEmpty() && correction != null && correction.side() != null && correction.limb() != null) {
 			signs.add(lameness(correction));
 		}
-		Findings findings = new Findings(observations, annotation, medications(message, annotation), overall,
+		Findings findings = Findings.of(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
 		List<LevelRule> rules = LevelRules.fitting(findings);
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();

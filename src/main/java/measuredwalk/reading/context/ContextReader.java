@@ -51,13 +51,23 @@ public final class ContextReader {
 		NegationScope.Polarity polarity = this.negation.of(from, to, urgent);
 		boolean negated = polarity == NegationScope.Polarity.NEGATED && !(urgent && isDenial(from));
 		boolean historical = this.cues.isHistorical(from);
-		boolean other = this.subject.isOther(from, to) || this.subject.isNamedAfter(to);
+		boolean other = this.subject.isOther(from, to, urgent) || this.subject.isNamedAfter(to);
 		if (other && this.later.isOfDogDenied(to)) {
 			return new Context(true, false, false, false, false, false, false, false);
 		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
 				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
 				this.cues.isHypothetical(from, to) && !this.later.isDenied(to, urgent), other);
+	}
+
+	/**
+	 * Whether a phrase is told of another dog, whoever told it.
+	 * @param from index of its first word
+	 * @param to index after its last word
+	 * @return true when it is
+	 */
+	public boolean isOfAnotherDog(int from, int to) {
+		return this.subject.isOtherDog(from, to);
 	}
 
 	/**

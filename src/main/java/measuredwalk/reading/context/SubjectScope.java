@@ -28,19 +28,56 @@ final class SubjectScope {
 		this.others = annotation.mentions(Category.OTHER);
 	}
 
-	boolean isOther(int from, int to) {
-		if (isOwnersBody(from)) {
+	/**
+	 * Whether it is another's.
+	 * @param from index of the phrase's first word
+	 * @param to index after its last word
+	 * @param urgent whether it may tell of an emergency: then a phrase that names the dog
+	 * is of the dog, whoever tells it
+	 * @return true when it is
+	 */
+	boolean isOther(int from, int to, boolean urgent) {
+		return isOther(from, to, urgent, false);
+	}
+
+	/** Whether it is another dog's, whoever else is named. */
+	boolean isOtherDog(int from, int to) {
+		return isOther(from, to, true, true);
+	}
+
+	private boolean isOther(int from, int to, boolean urgent, boolean dogsOnly) {
+		if (urgent && isSelfBetween(from, Math.min(to, this.words.size()))) {
+			return false;
+		}
+		if (!dogsOnly && isOwnersBody(from)) {
 			return true;
 		}
+		boolean ofDog = urgent && namesDog(from, to);
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
+			if (dogsOnly && !other.value().equals("dog")) {
+				continue;
+			}
+			if (other.from() < from && other.to() > from) {
+				return true;
+			}
 			if (other.to() <= from && this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(from)) {
-				if (other.value().equals("human") ? isWriter(other, from) : reaches(other, from)) {
+				if (other.value().equals("human") ? !ofDog && isWriter(other, from) : reaches(other, from)) {
 					return true;
 				}
 				if (!other.value().equals("human")) {
 					return false;
 				}
+			}
+		}
+		return false;
+	}
+
+	/** 'we cannot touch him': the writer only tells of what the dog does. */
+	private boolean namesDog(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (this.annotation.is(at, WordClass.DOG_PRONOUN)) {
+				return true;
 			}
 		}
 		return false;
@@ -114,7 +151,7 @@ final class SubjectScope {
 			if (this.annotation.is(at, WordClass.TELLING) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
-			if ((turned || isPassedOver(other, at)) && this.annotation.is(at, WordClass.HE_OR_SHE)) {
+			if ((turned && isOfDog(at)) || (isPassedOver(other, at) && this.annotation.is(at, WordClass.HE_OR_SHE))) {
 				return false;
 			}
 			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))

@@ -41,14 +41,8 @@ final class ConceptMatch {
 	@Nullable Mention add(int place, Mention concept) {
 		@Nullable Mention[] chosen = new Mention[this.seen.length];
 		chosen[place] = concept;
-		boolean whole = !this.rule.ordered() || place == this.seen.length - 1;
-		for (int other = this.seen.length - 1; whole && other >= 0; other--) {
-			if (other != place) {
-				chosen[other] = latest(other, chosen);
-				whole = chosen[other] != null;
-			}
-		}
-		Mention match = whole ? match(chosen) : null;
+		boolean last = !this.rule.ordered() || place == this.seen.length - 1;
+		Mention match = last ? completed(this.seen.length - 1, place, chosen) : null;
 		if (match != null) {
 			Arrays.stream(this.seen).forEach((places) -> Arrays.fill(places, null));
 			return isDeniedInside(chosen, match) ? null : match;
@@ -57,21 +51,38 @@ final class ConceptMatch {
 		return null;
 	}
 
+	/**
+	 * Fills the places from one downwards, the latest concepts first; goes back when they
+	 * share words or are too far apart.
+	 */
+	private @Nullable Mention completed(int at, int place, @Nullable Mention[] chosen) {
+		if (at < 0) {
+			return match(chosen);
+		}
+		if (at == place) {
+			return completed(at - 1, place, chosen);
+		}
+		for (Mention candidate : this.seen[at]) {
+			if (candidate != null && isFree(candidate, chosen) && isInOrder(at, candidate, chosen)) {
+				chosen[at] = candidate;
+				Mention match = completed(at - 1, place, chosen);
+				if (match != null) {
+					return match;
+				}
+				chosen[at] = null;
+			}
+		}
+		return null;
+	}
+
+	private static boolean isFree(Mention candidate, @Nullable Mention[] chosen) {
+		return Arrays.stream(chosen).noneMatch((taken) -> taken != null && taken.overlaps(candidate));
+	}
+
 	private void keep(int place, Mention concept) {
 		@Nullable Mention[] places = this.seen[place];
 		System.arraycopy(places, 0, places, 1, KEPT - 1);
 		places[0] = concept;
-	}
-
-	private @Nullable Mention latest(int place, @Nullable Mention[] chosen) {
-		for (Mention candidate : this.seen[place]) {
-			if (candidate != null
-					&& Arrays.stream(chosen).noneMatch((taken) -> taken != null && taken.overlaps(candidate))
-					&& isInOrder(place, candidate, chosen)) {
-				return candidate;
-			}
-		}
-		return null;
 	}
 
 	private boolean isInOrder(int place, Mention candidate, @Nullable Mention[] chosen) {

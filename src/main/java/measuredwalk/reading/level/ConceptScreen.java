@@ -93,10 +93,12 @@ public final class ConceptScreen {
 	}
 
 	private static boolean isTakenBack(ConceptRule rule, Mention match, List<Mention> against, Annotation annotation) {
-		int sentence = annotation.clauses().sentenceOf(match.to() - 1);
-		return against.stream()
-			.anyMatch((mention) -> rule.unless().contains(mention.value())
-					&& annotation.clauses().sentenceOf(mention.from()) == sentence);
+		int first = annotation.clauses().sentenceOf(match.from());
+		int last = annotation.clauses().sentenceOf(match.to() - 1);
+		return against.stream().filter((mention) -> rule.unless().contains(mention.value())).anyMatch((mention) -> {
+			int sentence = annotation.clauses().sentenceOf(mention.from());
+			return first <= sentence && sentence <= last;
+		});
 	}
 
 }

@@ -25,7 +25,7 @@ public final class LevelRules {
 			emergency("the dog cannot get up or walk", SignKind.RECUMBENCY),
 			new LevelRule("legs gave way or do not work", Level.EMERGENCY,
 					(found) -> found.hasUrgent(SignKind.PARESIS)
-							|| (found.has(SignKind.PARESIS) && !found.hasCue("passes"))),
+							|| (found.hasWithCue(SignKind.PARESIS, "sudden") && !found.hasCue("passes"))),
 			urgent("a joint suddenly hot and swollen", SignKind.SWELLING),
 			emergency("a paw is turned under", SignKind.KNUCKLING), emergency("the dog collapsed", SignKind.COLLAPSE),
 			emergency("trouble breathing", SignKind.DYSPNOEA),
@@ -82,7 +82,8 @@ public final class LevelRules {
 							|| found.hasFlag(SignKind.LAMENESS, "sudden")) && found.isClear(SignKind.LAMENESS)),
 			// Aortic clot: Goncalves 2008 (JSAP 49:178).
 			new LevelRule("hind weakness that comes on during walks and passes", Level.SAME_DAY,
-					(found) -> found.has(SignKind.PARESIS) || found.hasWithCue(SignKind.ATAXIA, "passes")),
+					(found) -> found.has(SignKind.PARESIS)
+							|| (found.hasWithCue(SignKind.ATAXIA, "passes") && found.isClear(SignKind.ATAXIA))),
 			new LevelRule("neck or back pain", Level.SAME_DAY, (found) -> found.hasFlag(SignKind.PAIN, "spine")));
 
 	private static final List<LevelRule> WATCH = List.of(

@@ -32,6 +32,8 @@ public enum WordClass {
 	TELLING,
 	/** He and she. */
 	HE_OR_SHE,
+	/** What stands for the dog in any place of a sentence. */
+	DOG_PRONOUN,
 	/** Small words between the writer and what the writer is. */
 	LINKING,
 	/** 'less than yesterday': the past is only compared with. */

@@ -57,11 +57,22 @@ public final class EmergencyScreen {
 			sentence = words.isSentenceBefore(at) ? at : sentence;
 			for (int symbol : words.symbols()[at]) {
 				for (Family family : this.bySymbol.getOrDefault(symbol, List.of())) {
-					mark(family, last, found, at, sentence);
+					if (!isDenied(words, at, last[family.rule()])) {
+						mark(family, last, found, at, sentence);
+					}
 				}
 			}
 		}
 		return Arrays.stream(found).filter((mention) -> mention != null && !isGuarded(annotation, mention)).toList();
+	}
+
+	/**
+	 * The 'heat' of 'no heat in it'; the denial itself may be one of the words that are
+	 * looked for, as in 'no weight on it'.
+	 */
+	private static boolean isDenied(Words words, int at, int @Nullable [] places) {
+		return at > 0 && !words.isBreakBefore(at) && (words.is(at - 1, "no") || words.is(at - 1, "without"))
+				&& (places == null || Arrays.stream(places).noneMatch((place) -> place == at - 1));
 	}
 
 	private void mark(Family family, int[][] last, @Nullable Mention[] found, int at, int sentence) {

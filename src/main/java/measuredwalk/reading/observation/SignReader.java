@@ -47,14 +47,16 @@ public final class SignReader {
 	public static List<Observation> read(Annotation annotation, ContextReader contexts, List<Mention> screened) {
 		List<Mention> mentions = new ArrayList<>(annotation.mentions(Category.SIGN));
 		for (Mention mention : screened) {
-			if (mentions.stream().noneMatch((other) -> isSame(other, mention))) {
+			if (mentions.stream()
+				.noneMatch((other) -> isSame(other, mention) && !isDenialPart(other, mention, contexts))) {
 				mentions.add(mention);
 			}
 		}
 		List<Observation> observations = new ArrayList<>();
 		for (Mention mention : mentions) {
 			Context context = contexts.of(mention.from(), mention.to(), mention.entry().has("urgent"));
-			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical();
+			boolean given = mention.entry().has("anyone") && !context.historical() && !context.hypothetical()
+					&& !contexts.isOfAnotherDog(mention.from(), mention.to());
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && outlastsTheDay(mention.entry())
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
@@ -85,6 +87,13 @@ public final class SignReader {
 	private static boolean isSame(Mention one, Mention other) {
 		return one.value().equals(other.value()) && one.overlaps(other) && (one.entry().has("weak")
 				|| deniesAll(one, other) || one.entry().flags().keySet().containsAll(other.entry().flags().keySet()));
+	}
+
+	/** 'not even toe touching' is one sign, not a denied 'toe touching'. */
+	private static boolean isDenialPart(Mention part, Mention whole, ContextReader contexts) {
+		return whole.from() < part.from() && !part.entry().has("denied")
+				&& contexts.of(part.from(), part.to()).negated()
+				&& !contexts.of(whole.from(), whole.to(), true).negated();
 	}
 
 	private static boolean deniesAll(Mention phrase, Mention net) {
