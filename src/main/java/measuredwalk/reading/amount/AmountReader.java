@@ -147,6 +147,7 @@ public final class AmountReader {
 		switch (role) {
 			case WALK -> this.walks.add(placed);
 			case RESULT -> this.walks.addResult(placed);
+			case SPREAD -> this.walks.spread(placed);
 			case MINUS -> this.walks.takeOff(placed);
 			case TOTAL -> this.walks.addTotal(placed);
 			case OFFSET -> this.walks.addOffset(placed);

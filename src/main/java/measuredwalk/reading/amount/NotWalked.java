@@ -103,7 +103,8 @@ final class NotWalked {
 	private boolean isSubject(Mention other, int from) {
 		boolean company = this.cues.of("company")
 			.stream()
-			.anyMatch((cue) -> cue.to() <= other.from() && other.from() - cue.to() <= MOST_WORDS_BETWEEN);
+			.anyMatch((cue) -> cue.to() <= other.from() && other.from() - cue.to() <= MOST_WORDS_BETWEEN
+					&& this.annotation.clauses().of(cue.from()) == this.annotation.clauses().of(other.from()));
 		for (int at = other.to(); at < from && !company; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (this.words.is(at, "we") || this.words.is(at, "he") || this.words.is(at, "she")

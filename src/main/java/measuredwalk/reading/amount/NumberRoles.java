@@ -74,7 +74,8 @@ final class NumberRoles {
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();
-			return (seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
+			boolean moment = seconds == 60 && this.words.is(placed.from(), "a");
+			return (moment || seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
 		}
 		return (quantity instanceof BareNumber number && isMinutes(number, placed)) ? timed(placed) : Role.NONE;
 	}
@@ -94,6 +95,9 @@ final class NumberRoles {
 	private Role timed(Placed placed) {
 		if (this.cues.over("minus", placed)) {
 			return Role.MINUS;
+		}
+		if (this.cues.before("spread", placed)) {
+			return Role.SPREAD;
 		}
 		if (this.cues.has("more", placed) || this.cues.after("less", placed)) {
 			return Role.OFFSET;

@@ -54,6 +54,9 @@ public final class Language {
 	 * @return true when most of its words are known
 	 */
 	public boolean isEnglish(Words words, String text, @Nullable String dogName) {
+		if (isPlaceholder(text)) {
+			return false;
+		}
 		double known = 0;
 		double strange = 0;
 		for (Token token : words.tokens()) {
@@ -64,6 +67,13 @@ public final class Language {
 			}
 		}
 		return (strange == 0) ? (known > 0 || !hasPictures(words)) : known > strange * 1.2;
+	}
+
+	/** What an app writes for what is no text: '[sticker]', '<media omitted>'. */
+	private static boolean isPlaceholder(String text) {
+		String bare = text.strip();
+		boolean enclosed = (bare.startsWith("[") && bare.endsWith("]")) || (bare.startsWith("<") && bare.endsWith(">"));
+		return enclosed && bare.chars().noneMatch(Character::isDigit);
 	}
 
 	/** A sticker: pictures and no word. */
