@@ -65,7 +65,8 @@ final class NotWalked {
 
 	/** 'since one hour', 'come up in an hour'. */
 	private boolean isSince(Placed placed) {
-		return this.words.is(placed.from() - 1, "since")
+		boolean follows = !this.words.isBreakBefore(placed.from());
+		return (follows && this.words.is(placed.from() - 1, "since"))
 				|| (this.words.is(placed.from() - 1, "in") && this.question == Question.ANY && this.signs)
 				|| (this.words.is(placed.to(), "since") && !this.words.isBreakBefore(placed.to()))
 				|| (this.question == Question.ANY && this.words.is(placed.to(), "after"))

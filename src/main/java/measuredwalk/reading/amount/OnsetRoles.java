@@ -37,6 +37,11 @@ final class OnsetRoles {
 		return isFromEnd(placed) || isStrong(placed) || this.cues.before("first", placed);
 	}
 
+	/** 'at the 9 minute mark', where no sign was made out. */
+	boolean isMoment(Placed placed) {
+		return this.cues.after("moment", placed);
+	}
+
 	/** 'limped after half a mile': where it began, and no length of the walk. */
 	boolean isPlace(Placed placed) {
 		return (this.cues.before("onset", placed) || isFromEnd(placed)) && hasSignNear(placed, true);

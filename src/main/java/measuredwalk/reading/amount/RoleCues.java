@@ -53,7 +53,7 @@ final class RoleCues {
 	boolean after(String part, Placed placed) {
 		for (Mention cue : of(part)) {
 			if (cue.entry().has("after") && cue.from() >= placed.to() && cue.from() - placed.to() <= reach(cue)
-					&& isUnbroken(placed.to(), cue.from())) {
+					&& isUnbroken(placed.to(), cue.from()) && !this.words.is(placed.to(), "with")) {
 				return true;
 			}
 		}

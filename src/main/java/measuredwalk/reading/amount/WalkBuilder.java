@@ -88,7 +88,7 @@ final class WalkBuilder {
 		if (quantity instanceof TimeRange range && isWalk(range)) {
 			WalkDraft draft = new WalkDraft(Amount.of(range.seconds() / 60.0), placed);
 			draft.start = range.from().time();
-			this.drafts.add(draft);
+			this.drafts.addTimed(draft);
 		}
 		else if (quantity instanceof ClockTime time) {
 			this.starts.add(placed, time, this.drafts.all());

@@ -48,8 +48,16 @@ final class WalkDrafts {
 		return this.drafts;
 	}
 
-	void add(WalkDraft draft) {
-		this.drafts.add(draft);
+	/** '14 minutes (07:31 to 07:45)' is told twice, but walked once. */
+	void addTimed(WalkDraft draft) {
+		boolean told = !this.drafts.isEmpty() && last().start == null
+				&& Math.abs(last().minutes().value() - draft.minutes().value()) <= 1;
+		if (told) {
+			last().start = draft.start;
+		}
+		else {
+			this.drafts.add(draft);
+		}
 	}
 
 	void add(Placed placed) {

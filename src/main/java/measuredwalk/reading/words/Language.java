@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -85,7 +86,7 @@ public final class Language {
 	}
 
 	private static boolean isName(Token token, @Nullable String dogName) {
-		return dogName != null && token.word().startsWith(dogName.toLowerCase(java.util.Locale.ROOT));
+		return dogName != null && token.word().startsWith(dogName.toLowerCase(Locale.ROOT));
 	}
 
 	private double strangeness(Token token, String text) {
@@ -93,7 +94,8 @@ public final class Language {
 		if (word.length() <= 2 && !this.foreign.contains(word)) {
 			return 0.3;
 		}
-		if (NOISE.contains(word) || this.foreign.contains(word)) {
+		String typed = text.substring(token.start(), token.end()).toLowerCase(Locale.ROOT);
+		if (NOISE.contains(word) || this.foreign.contains(word) || this.foreign.contains(typed)) {
 			return 1;
 		}
 		int apostrophe = word.indexOf('\'');
