@@ -48,8 +48,8 @@ final class OverallReader {
 
 	/** 'same' tells of the dog only when it is all that is said. */
 	private static boolean isWhole(Annotation annotation, Mention mention) {
-		return !mention.entry().has("alone") || (annotation.words().isBreakBefore(mention.from())
-				&& annotation.words().isBreakBefore(mention.to()));
+		return !mention.entry().has("alone")
+				|| (annotation.words().isBreakBefore(mention.from()) && annotation.words().isBreakBefore(mention.to()));
 	}
 
 	/** 'the same as yesterday' told the walk's length, not how the dog was. */

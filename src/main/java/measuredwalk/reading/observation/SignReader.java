@@ -25,14 +25,13 @@ import org.jspecify.annotations.Nullable;
 public final class SignReader {
 
 	/** A sign told as part of a worse one in the same sentence is not told again. */
-	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(
-			Map.of(SignKind.SWELLING, EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING,
-					EnumSet.of(SignKind.SEIZURE), SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
-					EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
-					EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
-					EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA),
-					SignKind.DIFFICULTY_RISING, EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA,
-					EnumSet.of(SignKind.PARESIS)));
+	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(Map.of(SignKind.SWELLING,
+			EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING, EnumSet.of(SignKind.SEIZURE),
+			SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
+			EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
+			EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
+			EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA), SignKind.DIFFICULTY_RISING,
+			EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA, EnumSet.of(SignKind.PARESIS)));
 
 	private SignReader() {
 	}
@@ -77,10 +76,9 @@ public final class SignReader {
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
 		Set<SignKind> worse = PART_OF.getOrDefault(seen.sign().kind(), Set.of());
-		return !worse.isEmpty() && seen.sign().present()
-				&& all.stream()
-					.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
-						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+		return !worse.isEmpty() && seen.sign().present() && all.stream()
+			.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
+				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
 	/** A phrase that denies a sign outright also speaks for a wider net inside it. */
