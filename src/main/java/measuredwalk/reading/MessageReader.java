@@ -15,6 +15,7 @@ import measuredwalk.reading.level.ConceptScreen;
 import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
+import measuredwalk.reading.level.UrgentWording;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.lexicon.Mention;
@@ -44,12 +45,15 @@ public final class MessageReader {
 
 	private final ConceptScreen concepts;
 
+	private final UrgentWording wording;
+
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
 		this.wordReader = new WordReader(lexicon);
 		this.language = new Language(this.wordReader);
 		this.screen = new EmergencyScreen(lexicon.rules());
 		this.concepts = new ConceptScreen(lexicon);
+		this.wording = UrgentWording.standard();
 	}
 
 	/**
@@ -144,13 +148,22 @@ public final class MessageReader {
 		}
 		Findings findings = Findings.of(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
-		List<LevelRule> rules = LevelRules.fitting(findings);
+		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message);
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
 		Doubts doubts = new Doubts(amounts.walks(), signs, observations);
 		boolean told = !amounts.walks().isEmpty() || !signs.isEmpty() || amounts.noWalk();
 		return new Reading(Plausible.walks(amounts.walks(), annotation, message.now()), signs, amounts.stiffMinutes(),
 				overall, level, rules.stream().map(LevelRule::reason).toList(), true, doubts.paths(), doubts.askBack(),
 				correction, told ? null : AnswerReader.read(annotation), amounts.noWalk());
+	}
+
+	/** The second net only raises a level, and only when no rule sees anything urgent. */
+	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message) {
+		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
+			return rules;
+		}
+		LevelRule wording = this.wording.rule(annotation.words(), message.dogName());
+		return (wording == null) ? rules : Stream.concat(Stream.of(wording), rules.stream()).toList();
 	}
 
 	/** A leg that is put right without naming a sign is the lame one. */

@@ -24,9 +24,19 @@ public final class UrgentWording {
 
 	private static final String FILE = "urgent-wording.tsv";
 
-	private static final double SAME_DAY_AT = 0.75;
+	/**
+	 * By the table that the training prints: messages of authors who are left out of the
+	 * learning are raised wrongly about once in ten at this chance.
+	 */
+	private static final double URGENT_AT = 0.8;
 
 	private static final double EMERGENCY_AT = 0.6;
+
+	private static final String REASON = "worded like what cannot wait";
+
+	private static final LevelRule EMERGENCY = new LevelRule(REASON, Level.EMERGENCY, (found) -> true);
+
+	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, (found) -> true);
 
 	private final Map<String, float[]> weights;
 
@@ -57,17 +67,18 @@ public final class UrgentWording {
 	}
 
 	/**
-	 * The level that the wording alone speaks for.
+	 * The rule that the wording alone meets.
 	 * @param words the message
 	 * @param dogName the dog's name, or null
-	 * @return emergency, same-day or none
+	 * @return a rule of the level emergency or same-day, or null when neither is likely
+	 * enough
 	 */
-	public Level level(Words words, @Nullable String dogName) {
+	public @Nullable LevelRule rule(Words words, @Nullable String dogName) {
 		double[] chances = chances(words, dogName);
-		if (chances[0] < SAME_DAY_AT) {
-			return Level.NONE;
+		if (chances[0] < URGENT_AT) {
+			return null;
 		}
-		return (chances[1] >= EMERGENCY_AT) ? Level.EMERGENCY : Level.SAME_DAY;
+		return (chances[1] >= EMERGENCY_AT) ? EMERGENCY : SAME_DAY;
 	}
 
 	/**

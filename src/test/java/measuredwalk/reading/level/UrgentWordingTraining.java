@@ -88,11 +88,31 @@ final class UrgentWordingTraining {
 			for (Path file : files.sorted().toList()) {
 				String name = file.getFileName().toString();
 				if (name.endsWith(".jsonl") && !JUDGES.contains(name)) {
-					LabelledMessage.read(file).stream().map((each) -> example(name, each)).forEach(examples::add);
+					LabelledMessage.read(file)
+						.stream()
+						.filter((each) -> !hangsOnAMedicine(each))
+						.map((each) -> example(name, each))
+						.forEach(examples::add);
 				}
 			}
 		}
+		examples.addAll(lines("emergency-wordings.txt", true));
+		examples.addAll(lines("ordinary-wordings.txt", false));
 		return examples;
+	}
+
+	/** What is urgent by the medicine given with it is not urgent by its wording. */
+	private static boolean hangsOnAMedicine(LabelledMessage labelled) {
+		return !labelled.message().medications().isEmpty()
+				&& labelled.expected().path("level").asString("").equals("same-day");
+	}
+
+	private List<Example> lines(String file, boolean urgent) throws IOException {
+		return Files.readAllLines(FIXTURES.resolve(file))
+			.stream()
+			.filter((line) -> !line.isBlank() && !line.startsWith("#"))
+			.map((line) -> new Example(file, WordRuns.of(this.reader.read(line, null), null), urgent, urgent))
+			.toList();
 	}
 
 	private Example example(String file, LabelledMessage labelled) {

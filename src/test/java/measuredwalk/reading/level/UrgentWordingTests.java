@@ -1,0 +1,61 @@
+package measuredwalk.reading.level;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import measuredwalk.reading.Level;
+import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.score.LabelledMessage;
+import measuredwalk.reading.words.WordReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class UrgentWordingTests {
+
+	private static final Path FIXTURES = Path.of("fixtures/reading");
+
+	private final WordReader reader = new WordReader(Lexicon.standard());
+
+	private final UrgentWording wording = UrgentWording.standard();
+
+	private LevelRule rule(String text) {
+		return this.wording.rule(this.reader.read(text, "Thistle"), "Thistle");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "20 minutes, fine", "a bit stiff this morning, five minutes to loosen up",
+			"no limp at all today", "same as usual", "" })
+	void ordinaryAnswersAreLeftAlone(String text) {
+		assertThat(rule(text)).isNull();
+	}
+
+	@Test
+	void itFindsMostOfWhatCannotWaitByItself() {
+		List<LabelledMessage> urgent = LabelledMessage.read(FIXTURES.resolve("emergencies.jsonl"));
+		assertThat(urgent).filteredOn((each) -> rule(each.message().text()) != null)
+			.hasSizeGreaterThan(urgent.size() * 3 / 4);
+	}
+
+	@Test
+	void whatItRaisesIsSameDayOrEmergency() {
+		assertThat(LabelledMessage.read(FIXTURES.resolve("fresh-emergencies.jsonl")))
+			.map((each) -> rule(each.message().text()))
+			.filteredOn((rule) -> rule != null)
+			.map(LevelRule::level)
+			.contains(Level.EMERGENCY, Level.SAME_DAY)
+			.doesNotContain(Level.WATCH, Level.NONE);
+	}
+
+	@Test
+	void theDogsNameAndFiguresMakeNoDifference() {
+		double[] one = this.wording.chances(this.reader.read("Thistle had 20 minutes and went down", "Thistle"),
+				"Thistle");
+		double[] other = this.wording.chances(this.reader.read("Bracken had 35 minutes and went down", "Bracken"),
+				"Bracken");
+		assertThat(one).isEqualTo(other);
+	}
+
+}
