@@ -319,6 +319,73 @@ abstract class LoopContract {
 		assertThat(alder.look()).isEmpty();
 	}
 
+	private ChatVisitor alderWhoJoined() {
+		String share = this.wren.say("/share").get(0);
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/start " + share.replaceAll("(?s).*/start (\\w+).*", "$1"));
+		return alder;
+	}
+
+	@Test
+	void aWalkThatTwoTellAlikeIsOneWalkWithTheWordsOfBoth() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		assertThat(this.wren.say("we did 22 minutes, she limped a bit near the end"))
+			.contains("Then I keep it as one walk, with what Alder told me.");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(20);
+		assertThat(walks().get(0).get("said")).hasSize(2);
+		assertThat(walks().get(0).get("signs").toString()).contains("lameness");
+	}
+
+	@Test
+	void aWalkThatMayBeTheOthersIsAskedAboutAndJoinedOnYes() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		List<String> answers = this.wren.say("we did 35 minutes");
+		assertThat(answers.get(answers.size() - 1)).isEqualTo("Is that the walk that Alder told me of, 20 minutes?");
+		assertThat(answers).filteredOn((line) -> line.endsWith("?")).hasSize(1);
+		assertThat(this.wren.say("Yes, the same").get(0)).startsWith("Then I keep it as one walk");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(20);
+	}
+
+	@Test
+	void aWalkThatIsAnotherStaysAWalkOfItsOwn() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		this.wren.say("we did 35 minutes");
+		assertThat(this.wren.say("No, another walk").get(0)).isEqualTo("Then I keep it as a walk of its own.");
+		assertThat(walks()).hasSize(2);
+	}
+
+	@Test
+	void aMorningThatOneToldIsClosedForTheOther() {
+		ChatVisitor alder = alderWhoJoined();
+		this.wren.moveOn("morning");
+		alder.say("same as usual this morning");
+		List<String> chat = this.wren.look();
+		assertThat(chat.get(chat.size() - 1)).isEqualTo("Alder has already told me about this morning.");
+	}
+
+	@Test
+	void whoLeavesSharesNothingAnyMoreAndTheLastOneSaysWhatBecomesOfTheLog() {
+		ChatVisitor alder = alderWhoJoined();
+		assertThat(alder.say("/leave").get(0)).startsWith("You do not share Bramble's log any more.");
+		assertThat(alder.say("20 minutes, fine").get(0)).contains("/start");
+		assertThat(this.wren.say("/leave").get(0)).startsWith("You are the last one here for Bramble.");
+		assertThat(this.wren.say("Keep it for the clinic").get(0)).startsWith("You do not share Bramble's log");
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(200);
+		assertThat(this.wren.say("hello").get(0)).contains("/start");
+	}
+
+	@Test
+	void theLastOneWhoLeavesMayEraseTheLog() {
+		this.wren.say("/leave");
+		assertThat(this.wren.say("erase Bramble").get(0)).startsWith("All that I held of Bramble is erased.");
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(404);
+	}
+
 	private String laterByTwoHours() {
 		String now = this.json.readTree(this.wren.get("/rehearsal/clock")).get("now").asString();
 		return "{\"now\":\"" + java.time.Instant.parse(now).plusSeconds(7200) + "\"}";

@@ -43,14 +43,17 @@ class CheckInTalk {
 
 	private final Journal journal;
 
+	private final OtherChats otherChats;
+
 	CheckInTalk(CheckIns checkIns, Ears ears, EntryWriter writer, EntryWords words, SuggestionWords suggestions,
-			Journal journal) {
+			Journal journal, OtherChats otherChats) {
 		this.checkIns = checkIns;
 		this.ears = ears;
 		this.writer = writer;
 		this.words = words;
 		this.suggestions = suggestions;
 		this.journal = journal;
+		this.otherChats = otherChats;
 	}
 
 	/** Begins a check-in and asks its first question. */
@@ -71,6 +74,7 @@ class CheckInTalk {
 			return true;
 		}
 		Written written = this.writer.write(turn, reading, open);
+		this.otherChats.told(turn, written);
 		boolean aboutWalk = (open != null) ? open.conversation().equals(CheckIns.AFTER_WALK) : written.aboutWalk();
 		Set<Slot> settled = SettledBy.reading(reading, (open != null) ? open.asked() : Set.of(), aboutWalk);
 		if (open != null) {
@@ -128,6 +132,7 @@ class CheckInTalk {
 	private void open(Turn turn, Written written, Set<Slot> settled, Reply reply) {
 		String conversation = written.aboutWalk() ? CheckIns.AFTER_WALK : CheckIns.NEXT_MORNING;
 		reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+		sayIfJoined(turn, written, reply);
 		boolean addsToFinished = addsToFinished(turn, written, conversation);
 		CheckIn checkIn = this.checkIns.open(turn.chatId(), turn.dog().id(), conversation, aboutDate(turn, written));
 		linkEntry(checkIn, written);
@@ -137,6 +142,14 @@ class CheckInTalk {
 			this.checkIns.close(turn.chatId());
 		}
 		suggest(turn, checkIn, reply);
+	}
+
+	/** A walk that another carer told of first was kept as one. */
+	private static void sayIfJoined(Turn turn, Written written, Reply reply) {
+		WalkEntry walk = written.lastWalk();
+		if (written.newWalk() && walk != null && !walk.reportedBy().carerId().equals(turn.carer().id())) {
+			reply.say(Phrase.SAME_WALK_JOINED, Map.of("carer", walk.reportedBy().name()));
+		}
 	}
 
 	/**

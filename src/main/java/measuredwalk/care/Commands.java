@@ -46,9 +46,11 @@ class Commands {
 
 	private final Erasing erasing;
 
+	private final Leaving leaving;
+
 	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
 			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours,
-			ExportWords export, Erasing erasing) {
+			ExportWords export, Erasing erasing, Leaving leaving) {
 		this.households = households;
 		this.joining = joining;
 		this.talk = talk;
@@ -61,6 +63,7 @@ class Commands {
 		this.hours = hours;
 		this.export = export;
 		this.erasing = erasing;
+		this.leaving = leaving;
 		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
 				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
 				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
@@ -91,6 +94,9 @@ class Commands {
 		BiConsumer<Turn, Reply> known = this.ofCarers.get(command);
 		if (command.equals("/hours")) {
 			this.hours.command(turn, rest, reply);
+		}
+		else if (command.equals("/leave")) {
+			this.leaving.command(turn, reply);
 		}
 		else if (known != null) {
 			known.accept(turn, reply);

@@ -24,9 +24,19 @@ class Ears {
 
 	private final MessageReader reader = MessageReader.standard();
 
+	private final CheckIns checkIns;
+
+	Ears(CheckIns checkIns) {
+		this.checkIns = checkIns;
+	}
+
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
+		if (checkIn == null && onlyAsUsual(reading) && morningAwaited(turn)) {
+			Reading ofMorning = read(turn, turn.text(), Question.MORNING);
+			return ofMorning.walks().isEmpty() ? ofMorning : reading;
+		}
 		if (checkIn == null && bringsNothing(reading)) {
 			return noWalk(turn).orElse(reading);
 		}
@@ -38,6 +48,14 @@ class Ears {
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
 		return amountKnown(checkIn) && onlyAsUsual(reading) ? read(turn, turn.text(), Question.MORNING) : reading;
+	}
+
+	/**
+	 * Another carer was asked how the morning is; whoever answers need not be that one.
+	 */
+	private boolean morningAwaited(Turn turn) {
+		return !this.checkIns.openElsewhere(turn.dog().id(), CheckIns.NEXT_MORNING, turn.today(), turn.chatId())
+			.isEmpty();
 	}
 
 	private static boolean amountKnown(@Nullable CheckIn checkIn) {

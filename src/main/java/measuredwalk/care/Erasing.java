@@ -62,9 +62,8 @@ class Erasing {
 	 * @return true when it was the answer
 	 */
 	boolean answered(Turn turn, Reply reply) {
-		String typed = turn.text().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-		boolean confirmed = typed.equals("erase " + turn.dog().name().toLowerCase(Locale.ROOT));
-		if (!(confirmed || NO.contains(typed)) || !askedLast(turn)) {
+		boolean confirmed = confirmed(turn);
+		if (!(confirmed || NO.contains(typed(turn))) || !askedLast(turn)) {
 			return false;
 		}
 		if (confirmed) {
@@ -76,7 +75,16 @@ class Erasing {
 		return true;
 	}
 
-	private void erase(Turn turn, Reply reply) {
+	/** Whether somebody typed the word and the dog's name, and nothing else. */
+	static boolean confirmed(Turn turn) {
+		return typed(turn).equals("erase " + turn.dog().name().toLowerCase(Locale.ROOT));
+	}
+
+	private static String typed(Turn turn) {
+		return turn.text().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+	}
+
+	void erase(Turn turn, Reply reply) {
 		List<Carer> others = this.households.carersOf(turn.carer().householdId())
 			.stream()
 			.filter((carer) -> carer.chatId() != turn.chatId())

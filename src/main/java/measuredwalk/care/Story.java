@@ -18,6 +18,7 @@ import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.Note;
 import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.Notes;
+import measuredwalk.journal.WalkEntry;
 import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.Outbox;
@@ -74,11 +75,15 @@ class Story implements IncomingHandler {
 
 	private final Erasing erasing;
 
+	private final Leaving leaving;
+
+	private final SameWalk sameWalk;
+
 	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
 			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
 			FirstDragging dragging, WhatIf whatIf, StaffReplies staffReplies, WeeklyQuestion weekly, Notes notes,
-			HoursTalk hours, Erasing erasing) {
+			HoursTalk hours, Erasing erasing, Leaving leaving, SameWalk sameWalk) {
 		this.staffReplies = staffReplies;
 		this.households = households;
 		this.checkIns = checkIns;
@@ -101,6 +106,8 @@ class Story implements IncomingHandler {
 		this.notes = notes;
 		this.hours = hours;
 		this.erasing = erasing;
+		this.leaving = leaving;
+		this.sameWalk = sameWalk;
 	}
 
 	@Override
@@ -158,7 +165,7 @@ class Story implements IncomingHandler {
 	private void handle(IncomingMessage message, Carer carer, Reply reply) {
 		Dog dog = this.households.dogsOf(carer.householdId()).get(0);
 		Turn turn = new Turn(message, carer, dog);
-		if (this.erasing.answered(turn, reply)) {
+		if (this.erasing.answered(turn, reply) || this.leaving.answered(turn, reply)) {
 			return;
 		}
 		CheckIn open = this.checkIns.current(message.chatId()).orElse(null);
@@ -176,8 +183,9 @@ class Story implements IncomingHandler {
 	}
 
 	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.hours.answered(turn, reply) || this.dragging.answered(turn, open, reply)
-				|| this.whatIf.answered(turn, reply) || saysNoWalk(turn, reading, open, reply)) {
+		if (this.hours.answered(turn, reply) || this.sameWalk.answered(turn, open, reply)
+				|| this.dragging.answered(turn, open, reply) || this.whatIf.answered(turn, reply)
+				|| saysNoWalk(turn, reading, open, reply)) {
 			return;
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
@@ -193,7 +201,8 @@ class Story implements IncomingHandler {
 
 	private void facts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
 		boolean firstDragging = this.dragging.isFirst(turn, reading);
-		if (firstDragging) {
+		Optional<WalkEntry> other = this.sameWalk.perhaps(turn, reading);
+		if (firstDragging || other.isPresent()) {
 			reply.holdQuestions();
 		}
 		if (!this.talk.take(turn, reading, open, reply)) {
@@ -201,6 +210,9 @@ class Story implements IncomingHandler {
 		}
 		else if (firstDragging) {
 			this.dragging.ask(turn, reply);
+		}
+		else if (other.isPresent()) {
+			this.sameWalk.ask(turn, other.get(), reply);
 		}
 		else {
 			this.askBacks.askIfUnsure(turn, reading, reply);

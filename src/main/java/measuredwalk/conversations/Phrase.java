@@ -109,6 +109,20 @@ public enum Phrase implements Coded {
 	NOT_ERASED,
 	/** Another carer erased the dog's data. */
 	ERASED_BY_ANOTHER,
+	/** Is that the walk that another carer told of? */
+	SAME_WALK,
+	/** It is kept as one walk. */
+	SAME_WALK_JOINED,
+	/** It is kept as a walk of its own. */
+	SAME_WALK_APART,
+	/** Another carer has told of the morning. */
+	ALREADY_TOLD_MORNING,
+	/** Another carer has told of the walk. */
+	ALREADY_TOLD_WALK,
+	/** A carer has left. */
+	LEFT,
+	/** The last carer wants to leave: what becomes of the log? */
+	LEAVE_LAST,
 	/** When the bot asks. */
 	HOURS,
 	/** When it asks about walks. */

@@ -286,6 +286,14 @@ public class Households {
 	}
 
 	/**
+	 * Ends what a chat's carer shares. The log stays.
+	 * @param chatId the chat
+	 */
+	public void leave(long chatId) {
+		this.carers.findByChatIdAndLeftAtIsNull(chatId).ifPresent((carer) -> carer.leave(this.clock.instant()));
+	}
+
+	/**
 	 * Erases a dog and everything that hangs on it; with a household's last dog, the
 	 * household and its carers too.
 	 * @param dogId the dog

@@ -1,0 +1,85 @@
+package measuredwalk.care;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
+import measuredwalk.household.Households;
+import measuredwalk.messaging.Outbox;
+import measuredwalk.messaging.OutboxEntry;
+import org.springframework.stereotype.Component;
+
+/** {@code /leave}: a carer goes; the last one says what becomes of the log. */
+@Component
+class Leaving {
+
+	private static final List<String> CHOICES = List.of("Keep it for the clinic");
+
+	private final Households households;
+
+	private final CheckIns checkIns;
+
+	private final Outbox outbox;
+
+	private final Replies replies;
+
+	private final Erasing erasing;
+
+	Leaving(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Erasing erasing) {
+		this.households = households;
+		this.checkIns = checkIns;
+		this.outbox = outbox;
+		this.replies = replies;
+		this.erasing = erasing;
+	}
+
+	void command(Turn turn, Reply reply) {
+		this.checkIns.close(turn.chatId());
+		if (this.households.carersOf(turn.carer().householdId()).size() > 1) {
+			leave(turn, reply);
+		}
+		else {
+			reply.ask(Phrase.LEAVE_LAST, places(turn), CHOICES);
+		}
+	}
+
+	/**
+	 * Takes the last carer's answer, if this was asked last.
+	 * @return true when it was the answer
+	 */
+	boolean answered(Turn turn, Reply reply) {
+		String text = turn.text().strip().toLowerCase(Locale.ROOT);
+		boolean erase = Erasing.confirmed(turn);
+		if (!(erase || text.startsWith("keep")) || !askedLast(turn)) {
+			return false;
+		}
+		if (erase) {
+			this.erasing.erase(turn, reply);
+		}
+		else {
+			leave(turn, reply);
+		}
+		return true;
+	}
+
+	private void leave(Turn turn, Reply reply) {
+		this.households.leave(turn.chatId());
+		reply.say(Phrase.LEFT, places(turn));
+	}
+
+	private boolean askedLast(Turn turn) {
+		List<OutboxEntry> written = this.outbox.of(turn.chatId());
+		return !written.isEmpty() && written.get(written.size() - 1)
+			.message()
+			.text()
+			.equals(this.replies.say(Phrase.LEAVE_LAST, places(turn)));
+	}
+
+	private static Map<String, String> places(Turn turn) {
+		return Map.of("dog", turn.dog().name());
+	}
+
+}
