@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
@@ -93,7 +92,7 @@ class CheckInTalk {
 		}
 		boolean wholeStory = written.newWalk() && wholeStory(written);
 		if (wholeStory || (written.newWalk() && anotherWalk(open, written))) {
-			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", turn.named(this.words.written(written, turn.today()))));
 		}
 		linkEntry(open, written);
 		goOn(turn, open, settled, reply);
@@ -131,7 +130,7 @@ class CheckInTalk {
 	/** A remark out of the blue answers all the questions that it answers. */
 	private void open(Turn turn, Written written, Set<Slot> settled, Reply reply) {
 		String conversation = written.aboutWalk() ? CheckIns.AFTER_WALK : CheckIns.NEXT_MORNING;
-		reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+		reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", turn.named(this.words.written(written, turn.today()))));
 		sayIfJoined(turn, written, reply);
 		boolean addsToFinished = addsToFinished(turn, written, conversation);
 		CheckIn checkIn = this.checkIns.open(turn.chatId(), turn.dog().id(), conversation, aboutDate(turn, written));
@@ -190,7 +189,8 @@ class CheckInTalk {
 	}
 
 	private void finish(Turn turn, CheckIn checkIn, Reply reply) {
-		entryLine(turn, checkIn).ifPresent((entry) -> reply.say(Phrase.CHECK_IN_DONE, Map.of("entry", entry)));
+		entryLine(turn, checkIn)
+			.ifPresent((entry) -> reply.say(Phrase.CHECK_IN_DONE, Map.of("entry", turn.named(entry))));
 		suggest(turn, checkIn, reply);
 	}
 
@@ -206,20 +206,11 @@ class CheckInTalk {
 
 	/** Says what follows for today, unless this check-in has said the same already. */
 	private void suggest(Turn turn, CheckIn checkIn, Reply reply) {
-		String suggestion = this.suggestions.today(turn.dog());
+		String suggestion = turn.named(this.suggestions.today(turn.dog()));
 		if (!suggestion.equals(checkIn.remembered().get(SUGGESTED))) {
 			reply.say(suggestion);
 			this.checkIns.remember(checkIn.id(), SUGGESTED, suggestion);
 		}
-	}
-
-	private String line(Written written, LocalDate today) {
-		String walks = written.walks()
-			.stream()
-			.map((walk) -> this.words.walk(walk.facts(), today))
-			.collect(Collectors.joining(" "));
-		String morning = (written.morning() != null) ? this.words.morning(written.morning().facts(), today) : "";
-		return (walks + " " + morning).strip();
 	}
 
 }

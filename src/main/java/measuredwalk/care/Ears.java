@@ -38,7 +38,7 @@ class Ears {
 			return ofMorning.walks().isEmpty() ? ofMorning : reading;
 		}
 		if (checkIn == null && bringsNothing(reading)) {
-			return noWalk(turn).orElse(reading);
+			return walkOfAnother(turn).or(() -> noWalk(turn)).orElse(reading);
 		}
 		if (checkIn != null && question != checkIn.reads() && reading.overall() == null && reading.signs().isEmpty()) {
 			return read(turn, turn.text(), checkIn.reads());
@@ -75,6 +75,13 @@ class Ears {
 	private static boolean bringsNothing(Reading reading) {
 		return reading.walks().isEmpty() && reading.signs().isEmpty() && reading.overall() == null
 				&& reading.stiffMinutes() == null && reading.correction() == null;
+	}
+
+	/** 'Tarn did 25 and Moss 10': the bare figure is of a walk as the first one is. */
+	private Optional<Reading> walkOfAnother(Turn turn) {
+		boolean part = !turn.text().equals(turn.message().text());
+		boolean ofWalks = part && !read(turn, turn.message().text(), Question.ANY).walks().isEmpty();
+		return ofWalks ? Optional.of(read(turn, turn.text(), Question.WALK)) : Optional.empty();
 	}
 
 	/** 'No walk today' is an answer that comes before its question. */

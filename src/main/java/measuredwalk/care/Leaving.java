@@ -9,7 +9,6 @@ import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.messaging.OutboxEntry;
 import org.springframework.stereotype.Component;
 
 /** {@code /leave}: a carer goes; the last one says what becomes of the log. */
@@ -52,12 +51,12 @@ class Leaving {
 	 */
 	boolean answered(Turn turn, Reply reply) {
 		String text = turn.text().strip().toLowerCase(Locale.ROOT);
-		boolean erase = Erasing.confirmed(turn);
+		boolean erase = Erasing.confirmed(turn, turn.homeNames());
 		if (!(erase || text.startsWith("keep")) || !askedLast(turn)) {
 			return false;
 		}
 		if (erase) {
-			this.erasing.erase(turn, reply);
+			turn.home().forEach((dog) -> this.erasing.erase(turn.about(dog), reply));
 		}
 		else {
 			leave(turn, reply);
@@ -66,20 +65,17 @@ class Leaving {
 	}
 
 	private void leave(Turn turn, Reply reply) {
-		this.households.leave(turn.chatId());
+		this.households.leave(turn.carer().id());
 		reply.say(Phrase.LEFT, places(turn));
 	}
 
 	private boolean askedLast(Turn turn) {
-		List<OutboxEntry> written = this.outbox.of(turn.chatId());
-		return !written.isEmpty() && written.get(written.size() - 1)
-			.message()
-			.text()
-			.equals(this.replies.say(Phrase.LEAVE_LAST, places(turn)));
+		String question = this.replies.say(Phrase.LEAVE_LAST, places(turn));
+		return this.outbox.lastText(turn.chatId()).filter(question::equals).isPresent();
 	}
 
 	private static Map<String, String> places(Turn turn) {
-		return Map.of("dog", turn.dog().name());
+		return Map.of("dog", turn.homeNames());
 	}
 
 }

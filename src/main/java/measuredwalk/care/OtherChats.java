@@ -28,12 +28,16 @@ class OtherChats {
 
 	void told(Turn turn, Written written) {
 		if (written.morning() != null) {
-			close(turn, CheckIns.NEXT_MORNING, written.morning().facts().date(), Phrase.ALREADY_TOLD_MORNING);
+			close(turn, CheckIns.NEXT_MORNING, written.morning().facts().date(), phrase(turn));
 		}
 		if (written.newWalk()) {
 			LocalDate date = Objects.requireNonNull(written.lastWalk()).facts().date();
 			close(turn, CheckIns.AFTER_WALK, date, Phrase.ALREADY_TOLD_WALK);
 		}
+	}
+
+	private static Phrase phrase(Turn turn) {
+		return (turn.dogs().size() > 1) ? Phrase.ALREADY_TOLD_MORNING_OF : Phrase.ALREADY_TOLD_MORNING;
 	}
 
 	/** In the quiet hours it closes without a word. */

@@ -16,7 +16,6 @@ import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.messaging.OutboxEntry;
 import measuredwalk.reading.Reading;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -107,8 +106,7 @@ class SameWalk {
 	}
 
 	private Optional<WalkEntry> askedAbout(Turn turn, WalkEntry mine) {
-		List<OutboxEntry> written = this.outbox.of(turn.chatId());
-		String last = written.isEmpty() ? "" : written.get(written.size() - 1).message().text();
+		String last = this.outbox.lastText(turn.chatId()).orElse("");
 		Instant at = mine.reportedAt();
 		return ofOthers(turn).stream()
 			.filter((walk) -> TwinWalk.perhaps(walk, mine.facts(), at))

@@ -9,6 +9,14 @@ public enum Phrase implements Coded {
 
 	/** What it is and is not; the first words of all. */
 	GREETING,
+	/** Which of several dogs is meant? */
+	WHICH_DOG,
+	/** The chat followed other dogs until now: shall it keep them? */
+	KEEP_BOTH,
+	/** It keeps them. */
+	KEPT_BOTH,
+	/** It does not. */
+	KEPT_ONE,
 	/** The dog's plan. */
 	PLAN,
 	/** Whom to call. */
@@ -117,6 +125,8 @@ public enum Phrase implements Coded {
 	SAME_WALK_APART,
 	/** Another carer has told of the morning. */
 	ALREADY_TOLD_MORNING,
+	/** Another carer has told of the morning, of one of several dogs. */
+	ALREADY_TOLD_MORNING_OF,
 	/** Another carer has told of the walk. */
 	ALREADY_TOLD_WALK,
 	/** A carer has left. */

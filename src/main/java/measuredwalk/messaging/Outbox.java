@@ -81,6 +81,32 @@ public class Outbox {
 	}
 
 	/**
+	 * What was written to a chat last.
+	 * @param chatId the chat
+	 * @return the text, or empty when nothing was written yet
+	 */
+	public Optional<String> lastText(long chatId) {
+		return this.database
+			.sql("select text from outbox_message where chat_id = ? order by id desc fetch first row only")
+			.param(chatId)
+			.query(String.class)
+			.optional();
+	}
+
+	/**
+	 * The unique keys of the messages of a text that were written to a chat.
+	 * @param chatId the chat
+	 * @param text the text
+	 * @return their keys, oldest first
+	 */
+	public List<String> keysOf(long chatId, String text) {
+		return this.database.sql("select unique_key from outbox_message where chat_id = ? and text = ? order by id")
+			.params(chatId, text)
+			.query(String.class)
+			.list();
+	}
+
+	/**
 	 * Looks up a choice that was offered, when its button is pressed.
 	 * @param channel the channel that the press came from
 	 * @param address the chat's address on it

@@ -13,6 +13,7 @@ import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
 import measuredwalk.messaging.Chats;
+import measuredwalk.prompts.Prompts;
 import measuredwalk.suggestions.Suggestions;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -52,8 +53,11 @@ class DogApi {
 
 	private final AccessRecord record;
 
+	private final Prompts prompts;
+
 	DogApi(Households households, Journal journal, Suggestions suggestions, Chats chats, Everything everything,
-			JoinLinks links, Caseload caseload, AccessRecord record) {
+			JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts) {
+		this.prompts = prompts;
 		this.links = links;
 		this.caseload = caseload;
 		this.record = record;
@@ -67,11 +71,25 @@ class DogApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	Enrolled enrol(@RequestBody DogRequest request, Principal staff) {
-		Enrolment enrolment = this.households.enrol(request.newDog(), staff.getName());
+		Enrolment enrolment = enrolled(request, staff.getName());
 		this.record.add(staff.getName(), "took on a dog", enrolment.dog().id().toString());
 		this.caseload.lookAt(enrolment.dog().id());
 		return new Enrolled(enrolment.dog().id(), enrolment.joinCode(),
-				this.links.to(enrolment.joinCode()).orElse(null));
+				this.links.to(enrolment.joinCode()).orElse(null), enrolment.dog().household().id());
+	}
+
+	/** With a household named, the dog shares its people and their log. */
+	private Enrolment enrolled(DogRequest request, String staff) {
+		UUID household = request.householdId();
+		if (household == null) {
+			return this.households.enrol(request.newDog(), staff);
+		}
+		Enrolment enrolment = this.households.enrolInto(request.newDog(), household, staff)
+			.orElseThrow(() -> new BadRequest("There is no household " + household + "; see a dog's householdId."));
+		if (!this.households.carersOf(household).isEmpty()) {
+			this.prompts.expect(enrolment.dog());
+		}
+		return enrolment;
 	}
 
 	@GetMapping
@@ -138,7 +156,7 @@ class DogApi {
 		return this.households.dog(id).orElseThrow(() -> new NotFound("dog", id));
 	}
 
-	record Enrolled(UUID id, String joinCode, @Nullable String joinLink) {
+	record Enrolled(UUID id, String joinCode, @Nullable String joinLink, UUID householdId) {
 	}
 
 }
