@@ -33,7 +33,11 @@ class HomeTalk {
 
 	private final Nameless nameless;
 
-	HomeTalk(CheckIns checkIns, Hearing hearing, WhichDog which, Commands commands, Nameless nameless) {
+	private final Pictures pictures;
+
+	HomeTalk(CheckIns checkIns, Hearing hearing, WhichDog which, Commands commands, Nameless nameless,
+			Pictures pictures) {
+		this.pictures = pictures;
 		this.checkIns = checkIns;
 		this.hearing = hearing;
 		this.which = which;
@@ -41,9 +45,19 @@ class HomeTalk {
 		this.nameless = nameless;
 	}
 
+	/**
+	 * A picture without words is of the dog that is talked about, otherwise it is asked.
+	 */
+	void see(List<Turn> dogs, Reply reply) {
+		asked(dogs).or(() -> (dogs.size() == 1) ? Optional.of(dogs.get(0)) : this.pictures.lastToldOf(dogs))
+			.ifPresentOrElse((turn) -> this.pictures.keepWordless(turn, reply),
+					() -> this.which.ask(dogs, true, reply));
+	}
+
 	void hear(List<Turn> dogs, Reply reply) {
 		if (dogs.size() == 1) {
 			this.hearing.hear(dogs.get(0), reply);
+			this.pictures.keep(dogs.get(0));
 			return;
 		}
 		List<Turn> waited = this.which.answered(dogs);
@@ -56,6 +70,7 @@ class HomeTalk {
 		}
 		else {
 			hearEach(dogs, named, reply);
+			named.forEach(this.pictures::keep);
 		}
 	}
 
@@ -67,19 +82,26 @@ class HomeTalk {
 		else {
 			this.hearing.hear(asked, reply);
 		}
+		this.pictures.keep(asked);
 	}
 
 	/** The message that had to wait, now that its dog is known. */
 	private void takeUp(Turn turn, boolean alone, Reply reply) {
 		if (turn.text().startsWith("/")) {
 			this.commands.runFor(turn, reply);
+			return;
 		}
-		else if (alone && openAbout(turn).isEmpty()) {
+		if (turn.message().wordless()) {
+			this.pictures.keepWordless(turn, reply);
+			return;
+		}
+		if (alone && openAbout(turn).isEmpty()) {
 			this.hearing.hear(turn, reply);
 		}
 		else {
 			this.hearing.hearAside(turn, reply);
 		}
+		this.pictures.keep(turn);
 	}
 
 	private Optional<UUID> openAbout(Turn turn) {

@@ -91,7 +91,11 @@ class Story implements IncomingHandler {
 	 * messages.
 	 */
 	private void wordless(IncomingMessage message, Reply reply) {
-		if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
+		List<Turn> dogs = this.turns.of(message);
+		if (!dogs.isEmpty() && Pictures.brings(message)) {
+			this.homeTalk.see(dogs, reply);
+		}
+		else if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
 			reply.say(message.spoken() ? Phrase.CANNOT_LISTEN : Phrase.CANNOT_SEE);
 		}
 	}

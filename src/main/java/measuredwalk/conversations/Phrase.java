@@ -157,6 +157,8 @@ public enum Phrase implements Coded {
 	CHECK_IN_DONE,
 	/** A voice message came, which the bot cannot hear. */
 	CANNOT_LISTEN,
+	/** A picture or film is kept for the clinic. */
+	PICTURE_KEPT,
 	/** A picture or something else came that the bot cannot read. */
 	CANNOT_SEE,
 	/** Something went wrong here. */

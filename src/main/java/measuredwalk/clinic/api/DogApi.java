@@ -11,6 +11,7 @@ import measuredwalk.clinic.caseload.Caseload;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
+import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
 import measuredwalk.messaging.Chats;
 import measuredwalk.prompts.Prompts;
@@ -55,8 +56,11 @@ class DogApi {
 
 	private final Prompts prompts;
 
+	private final Attachments attachments;
+
 	DogApi(Households households, Journal journal, Suggestions suggestions, Chats chats, Everything everything,
-			JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts) {
+			JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts, Attachments attachments) {
+		this.attachments = attachments;
 		this.prompts = prompts;
 		this.links = links;
 		this.caseload = caseload;
@@ -137,7 +141,7 @@ class DogApi {
 		dog(id);
 		return JournalView.of(history ? this.journal.walkHistory(id) : this.journal.walks(id),
 				history ? this.journal.morningHistory(id) : this.journal.mornings(id),
-				this.households.medicationsOf(id));
+				this.households.medicationsOf(id), this.attachments.of(id));
 	}
 
 	@GetMapping("/{id}/suggestion")
