@@ -283,6 +283,19 @@ abstract class LoopContract {
 	}
 
 	@Test
+	void whoeverTriesCodesIsSlowedDown() {
+		String good = this.wren.say("/share").get(0).replaceAll("(?s).*/start (\\w+).*", "$1");
+		ChatVisitor guesser = new ChatVisitor(this.port, "newcomer");
+		for (int guess = 0; guess < 5; guess++) {
+			assertThat(guesser.say("/start GUESS" + guess).get(0)).startsWith("I do not know that code.");
+		}
+		assertThat(guesser.say("/start " + good).get(0)).startsWith("Those were a lot of codes");
+		this.wren.send("POST", "/rehearsal/clock", laterByTwoHours());
+		assertThat(guesser.say("/start " + good).get(0)).startsWith("Hello. I help you keep Bramble's walks right");
+		guesser.say("/leave");
+	}
+
+	@Test
 	void exportGivesTheRecordWithTheOwnersOwnWords() {
 		this.wren.say("20 minutes, no trouble at all");
 		assertThat(this.wren.say("/export")).singleElement()

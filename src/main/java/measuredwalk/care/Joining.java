@@ -31,8 +31,11 @@ class Joining {
 
 	private final EarlierDogs earlierDogs;
 
+	private final CodeTries tries;
+
 	Joining(Households households, StaffChats staffChats, CheckIns checkIns, Prompts prompts, SetUp setUp,
-			ClinicCall call, EarlierDogs earlierDogs) {
+			ClinicCall call, EarlierDogs earlierDogs, CodeTries tries) {
+		this.tries = tries;
 		this.households = households;
 		this.staffChats = staffChats;
 		this.checkIns = checkIns;
@@ -56,6 +59,10 @@ class Joining {
 	}
 
 	private void join(IncomingMessage message, String code, Reply reply) {
+		if (this.tries.tooMany(message)) {
+			reply.say(Phrase.TOO_MANY_CODES);
+			return;
+		}
 		if (this.staffChats.join(code, message.chatId())) {
 			reply.say(Phrase.STAFF_JOINED);
 			return;

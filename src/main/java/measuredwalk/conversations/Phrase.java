@@ -33,6 +33,8 @@ public enum Phrase implements Coded {
 	BACK_AGAIN,
 	/** There is no such code. */
 	UNKNOWN_CODE,
+	/** Too many unknown codes came from this chat. */
+	TOO_MANY_CODES,
 	/** The code was good once. */
 	EXPIRED_CODE,
 	/** A staff chat gets alerts from now on. */

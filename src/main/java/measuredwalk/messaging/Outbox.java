@@ -3,6 +3,7 @@ package measuredwalk.messaging;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -104,6 +105,21 @@ public class Outbox {
 			.params(chatId, text)
 			.query(String.class)
 			.list();
+	}
+
+	/**
+	 * How often a text was written to a chat lately.
+	 * @param chatId the chat
+	 * @param text the text
+	 * @param within how far back
+	 * @return how often
+	 */
+	public int countOf(long chatId, String text, Duration within) {
+		return this.database
+			.sql("select count(*) from outbox_message where chat_id = ? and text = ? and written_at > ?")
+			.params(chatId, text, this.clock.instant().minus(within).atOffset(ZoneOffset.UTC))
+			.query(Integer.class)
+			.single();
 	}
 
 	/**
