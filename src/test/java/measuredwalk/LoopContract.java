@@ -283,6 +283,19 @@ abstract class LoopContract {
 	}
 
 	@Test
+	void whoeverTriesCodesIsSlowedDown() {
+		String good = this.wren.say("/share").get(0).replaceAll("(?s).*/start (\\w+).*", "$1");
+		ChatVisitor guesser = new ChatVisitor(this.port, "newcomer");
+		for (int guess = 0; guess < 5; guess++) {
+			assertThat(guesser.say("/start GUESS" + guess).get(0)).startsWith("I do not know that code.");
+		}
+		assertThat(guesser.say("/start " + good).get(0)).startsWith("Those were a lot of codes");
+		this.wren.send("POST", "/rehearsal/clock", laterByTwoHours());
+		assertThat(guesser.say("/start " + good).get(0)).startsWith("Hello. I help you keep Bramble's walks right");
+		guesser.say("/leave");
+	}
+
+	@Test
 	void exportGivesTheRecordWithTheOwnersOwnWords() {
 		this.wren.say("20 minutes, no trouble at all");
 		assertThat(this.wren.say("/export")).singleElement()
@@ -317,6 +330,73 @@ abstract class LoopContract {
 		this.wren.send("POST", "/rehearsal/clock", laterByTwoHours());
 		assertThat(this.wren.look()).isEmpty();
 		assertThat(alder.look()).isEmpty();
+	}
+
+	private ChatVisitor alderWhoJoined() {
+		String share = this.wren.say("/share").get(0);
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/start " + share.replaceAll("(?s).*/start (\\w+).*", "$1"));
+		return alder;
+	}
+
+	@Test
+	void aWalkThatTwoTellAlikeIsOneWalkWithTheWordsOfBoth() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		assertThat(this.wren.say("we did 22 minutes, she limped a bit near the end"))
+			.contains("Then I keep it as one walk, with what Alder told me.");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(20);
+		assertThat(walks().get(0).get("said")).hasSize(2);
+		assertThat(walks().get(0).get("signs").toString()).contains("lameness");
+	}
+
+	@Test
+	void aWalkThatMayBeTheOthersIsAskedAboutAndJoinedOnYes() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		List<String> answers = this.wren.say("we did 35 minutes");
+		assertThat(answers.get(answers.size() - 1)).isEqualTo("Is that the walk that Alder told me of, 20 minutes?");
+		assertThat(answers).filteredOn((line) -> line.endsWith("?")).hasSize(1);
+		assertThat(this.wren.say("Yes, the same").get(0)).startsWith("Then I keep it as one walk");
+		assertThat(walks()).hasSize(1);
+		assertThat(walks().get(0).get("minutes").asDouble()).isEqualTo(20);
+	}
+
+	@Test
+	void aWalkThatIsAnotherStaysAWalkOfItsOwn() {
+		ChatVisitor alder = alderWhoJoined();
+		alder.say("20 minutes, fine");
+		this.wren.say("we did 35 minutes");
+		assertThat(this.wren.say("No, another walk").get(0)).isEqualTo("Then I keep it as a walk of its own.");
+		assertThat(walks()).hasSize(2);
+	}
+
+	@Test
+	void aMorningThatOneToldIsClosedForTheOther() {
+		ChatVisitor alder = alderWhoJoined();
+		this.wren.moveOn("morning");
+		alder.say("same as usual this morning");
+		List<String> chat = this.wren.look();
+		assertThat(chat.get(chat.size() - 1)).isEqualTo("Alder has already told me about this morning.");
+	}
+
+	@Test
+	void whoLeavesSharesNothingAnyMoreAndTheLastOneSaysWhatBecomesOfTheLog() {
+		ChatVisitor alder = alderWhoJoined();
+		assertThat(alder.say("/leave").get(0)).startsWith("You do not share Bramble's log any more.");
+		assertThat(alder.say("20 minutes, fine").get(0)).contains("/start");
+		assertThat(this.wren.say("/leave").get(0)).startsWith("You are the last one here for Bramble.");
+		assertThat(this.wren.say("Keep it for the clinic").get(0)).startsWith("You do not share Bramble's log");
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(200);
+		assertThat(this.wren.say("hello").get(0)).contains("/start");
+	}
+
+	@Test
+	void theLastOneWhoLeavesMayEraseTheLog() {
+		this.wren.say("/leave");
+		assertThat(this.wren.say("erase Bramble").get(0)).startsWith("All that I held of Bramble is erased.");
+		assertThat(this.wren.send("GET", "/api/dogs/" + this.dog, "").statusCode()).isEqualTo(404);
 	}
 
 	private String laterByTwoHours() {

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
@@ -43,14 +42,17 @@ class CheckInTalk {
 
 	private final Journal journal;
 
+	private final OtherChats otherChats;
+
 	CheckInTalk(CheckIns checkIns, Ears ears, EntryWriter writer, EntryWords words, SuggestionWords suggestions,
-			Journal journal) {
+			Journal journal, OtherChats otherChats) {
 		this.checkIns = checkIns;
 		this.ears = ears;
 		this.writer = writer;
 		this.words = words;
 		this.suggestions = suggestions;
 		this.journal = journal;
+		this.otherChats = otherChats;
 	}
 
 	/** Begins a check-in and asks its first question. */
@@ -71,6 +73,7 @@ class CheckInTalk {
 			return true;
 		}
 		Written written = this.writer.write(turn, reading, open);
+		this.otherChats.told(turn, written);
 		boolean aboutWalk = (open != null) ? open.conversation().equals(CheckIns.AFTER_WALK) : written.aboutWalk();
 		Set<Slot> settled = SettledBy.reading(reading, (open != null) ? open.asked() : Set.of(), aboutWalk);
 		if (open != null) {
@@ -89,7 +92,7 @@ class CheckInTalk {
 		}
 		boolean wholeStory = written.newWalk() && wholeStory(written);
 		if (wholeStory || (written.newWalk() && anotherWalk(open, written))) {
-			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+			reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", turn.named(this.words.written(written, turn.today()))));
 		}
 		linkEntry(open, written);
 		goOn(turn, open, settled, reply);
@@ -127,7 +130,8 @@ class CheckInTalk {
 	/** A remark out of the blue answers all the questions that it answers. */
 	private void open(Turn turn, Written written, Set<Slot> settled, Reply reply) {
 		String conversation = written.aboutWalk() ? CheckIns.AFTER_WALK : CheckIns.NEXT_MORNING;
-		reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", line(written, turn.today())));
+		reply.say(Phrase.WRITTEN_DOWN, Map.of("entry", turn.named(this.words.written(written, turn.today()))));
+		sayIfJoined(turn, written, reply);
 		boolean addsToFinished = addsToFinished(turn, written, conversation);
 		CheckIn checkIn = this.checkIns.open(turn.chatId(), turn.dog().id(), conversation, aboutDate(turn, written));
 		linkEntry(checkIn, written);
@@ -137,6 +141,14 @@ class CheckInTalk {
 			this.checkIns.close(turn.chatId());
 		}
 		suggest(turn, checkIn, reply);
+	}
+
+	/** A walk that another carer told of first was kept as one. */
+	private static void sayIfJoined(Turn turn, Written written, Reply reply) {
+		WalkEntry walk = written.lastWalk();
+		if (written.newWalk() && walk != null && !walk.reportedBy().carerId().equals(turn.carer().id())) {
+			reply.say(Phrase.SAME_WALK_JOINED, Map.of("carer", walk.reportedBy().name()));
+		}
 	}
 
 	/**
@@ -177,7 +189,8 @@ class CheckInTalk {
 	}
 
 	private void finish(Turn turn, CheckIn checkIn, Reply reply) {
-		entryLine(turn, checkIn).ifPresent((entry) -> reply.say(Phrase.CHECK_IN_DONE, Map.of("entry", entry)));
+		entryLine(turn, checkIn)
+			.ifPresent((entry) -> reply.say(Phrase.CHECK_IN_DONE, Map.of("entry", turn.named(entry))));
 		suggest(turn, checkIn, reply);
 	}
 
@@ -193,20 +206,11 @@ class CheckInTalk {
 
 	/** Says what follows for today, unless this check-in has said the same already. */
 	private void suggest(Turn turn, CheckIn checkIn, Reply reply) {
-		String suggestion = this.suggestions.today(turn.dog());
+		String suggestion = turn.named(this.suggestions.today(turn.dog()));
 		if (!suggestion.equals(checkIn.remembered().get(SUGGESTED))) {
 			reply.say(suggestion);
 			this.checkIns.remember(checkIn.id(), SUGGESTED, suggestion);
 		}
-	}
-
-	private String line(Written written, LocalDate today) {
-		String walks = written.walks()
-			.stream()
-			.map((walk) -> this.words.walk(walk.facts(), today))
-			.collect(Collectors.joining(" "));
-		String morning = (written.morning() != null) ? this.words.morning(written.morning().facts(), today) : "";
-		return (walks + " " + morning).strip();
 	}
 
 }

@@ -1,143 +1,99 @@
 package measuredwalk.care;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
+import java.util.Set;
 
-import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Phrase;
-import measuredwalk.household.Carer;
-import measuredwalk.household.Households;
-import measuredwalk.journal.Journal;
-import measuredwalk.journal.JournalEntry;
 import measuredwalk.messaging.IncomingMessage;
 import org.springframework.stereotype.Component;
 
-/** The words that begin with a stroke. */
+/**
+ * Takes the words that begin with a stroke. With several dogs a name may stand behind;
+ * without one, what is only shown is shown of each, and otherwise it is asked.
+ */
 @Component
 class Commands {
 
-	private final Map<String, BiConsumer<Turn, Reply>> ofCarers;
-
-	private final Households households;
+	private final CommandList commands;
 
 	private final Joining joining;
 
-	private final CheckInTalk talk;
+	private final Turns turns;
 
-	private final SuggestionWords suggestions;
+	private final WhichDog which;
 
-	private final EntryWords words;
-
-	private final LogWords log;
-
-	private final Journal journal;
-
-	private final CheckIns checkIns;
-
-	private final EvidenceWords evidence;
-
-	private final HoursTalk hours;
-
-	private final ExportWords export;
-
-	private final Erasing erasing;
-
-	Commands(Households households, Joining joining, CheckInTalk talk, SuggestionWords suggestions, EntryWords words,
-			LogWords log, Journal journal, CheckIns checkIns, EvidenceWords evidence, HoursTalk hours,
-			ExportWords export, Erasing erasing) {
-		this.households = households;
+	Commands(CommandList commands, Joining joining, Turns turns, WhichDog which) {
+		this.commands = commands;
 		this.joining = joining;
-		this.talk = talk;
-		this.suggestions = suggestions;
-		this.words = words;
-		this.log = log;
-		this.journal = journal;
-		this.checkIns = checkIns;
-		this.evidence = evidence;
-		this.hours = hours;
-		this.export = export;
-		this.erasing = erasing;
-		this.ofCarers = Map.of("/walk", (turn, reply) -> this.talk.begin(turn, CheckIns.AFTER_WALK, reply), "/morning",
-				(turn, reply) -> this.talk.begin(turn, CheckIns.NEXT_MORNING, reply), "/today", this::today, "/why",
-				this::why, "/log", (turn, reply) -> reply.say(this.log.lastDays(turn)), "/undo", this::undo, "/share",
-				this::share, "/export", (turn, reply) -> reply.say(this.export.of(turn.dog())), "/erase",
-				this.erasing::ask, "/stop", this::stop);
+		this.turns = turns;
+		this.which = which;
 	}
 
 	void run(IncomingMessage message, Reply reply) {
-		String[] parts = message.text().strip().split("\\s+", 2);
-		String command = parts[0].toLowerCase(Locale.ROOT).split("@", 2)[0];
-		String rest = (parts.length > 1) ? parts[1].strip() : "";
-		Optional<Carer> carer = this.households.carerIn(message.chatId());
-		if (command.equals("/start")) {
-			this.joining.start(message, rest, carer, reply);
+		String name = name(message.text());
+		List<Turn> dogs = this.turns.of(message);
+		if (name.equals(CommandList.START)) {
+			this.joining.start(message, rest(message.text()), dogs, reply);
 		}
-		else if (command.equals("/help")) {
+		else if (name.equals(CommandList.HELP)) {
 			reply.say(Phrase.HELP);
 		}
-		else if (carer.isEmpty()) {
+		else if (dogs.isEmpty()) {
 			reply.say(Phrase.HOW_TO_BEGIN);
 		}
 		else {
-			run(command, rest, turn(message, carer.get()), reply);
+			this.commands.named(name)
+				.ifPresentOrElse((command) -> run(command, dogs, reply), () -> reply.say(Phrase.UNKNOWN_COMMAND));
 		}
 	}
 
-	private void run(String command, String rest, Turn turn, Reply reply) {
-		BiConsumer<Turn, Reply> known = this.ofCarers.get(command);
-		if (command.equals("/hours")) {
-			this.hours.command(turn, rest, reply);
-		}
-		else if (known != null) {
-			known.accept(turn, reply);
+	/** Runs the command of a message whose dog is known. */
+	void runFor(Turn turn, Reply reply) {
+		this.commands.named(name(turn.text())).ifPresent((command) -> command.run(turn, wish(turn), reply));
+	}
+
+	private void run(CommandList.Command command, List<Turn> dogs, Reply reply) {
+		List<Turn> named = named(dogs);
+		List<Turn> about = switch (command.scope()) {
+			case EACH_DOG -> named.isEmpty() ? dogs : named;
+			case THE_CHAT -> dogs.subList(0, 1);
+			case THE_HOME -> oneHome(dogs) ? dogs.subList(0, 1) : named;
+			case ONE_DOG -> (dogs.size() == 1) ? dogs : named;
+		};
+		boolean clear = command.scope() == CommandList.Scope.EACH_DOG || about.size() == 1;
+		if (clear) {
+			about.forEach((turn) -> command.run(turn, wish(turn), reply));
 		}
 		else {
-			reply.say(Phrase.UNKNOWN_COMMAND);
+			this.which.ask(dogs, false, reply);
 		}
 	}
 
-	private Turn turn(IncomingMessage message, Carer carer) {
-		return new Turn(message, carer, this.households.dogsOf(carer.householdId()).get(0));
+	private static List<Turn> named(List<Turn> dogs) {
+		String rest = rest(dogs.get(0).text());
+		Set<Integer> named = new DogNames(Turns.names(dogs)).only(rest);
+		return named.stream().map(dogs::get).toList();
 	}
 
-	private void today(Turn turn, Reply reply) {
-		reply.say(this.suggestions.today(turn.dog()));
-		reply.say(Phrase.IF_WRONG, Map.of("dog", turn.dog().name()));
+	private static boolean oneHome(List<Turn> dogs) {
+		return dogs.stream().map((turn) -> turn.dog().household().id()).distinct().count() == 1;
 	}
 
-	private void why(Turn turn, Reply reply) {
-		reply.say(Phrase.WHY, Map.of("reasons", String.join("\n", this.suggestions.reasons(turn.dog()))));
-		List<String> evidence = this.evidence.sentences(turn.dog());
-		if (!evidence.isEmpty()) {
-			reply.say(String.join("\n", evidence));
-		}
+	/** What stands behind a command, unless it only names a dog. */
+	private static String wish(Turn turn) {
+		String rest = rest(turn.text());
+		return new DogNames(List.of(turn.dog().name())).only(rest).isEmpty() ? rest : "";
 	}
 
-	private void undo(Turn turn, Reply reply) {
-		LocalDate today = turn.today();
-		Optional<JournalEntry> undone = this.journal.undoLast(turn.teller(), turn.message().receivedAt());
-		if (undone.isEmpty()) {
-			reply.say(Phrase.NOTHING_TO_TAKE_BACK);
-			return;
-		}
-		this.checkIns.close(turn.chatId());
-		reply.say(Phrase.TAKEN_BACK, Map.of("entry", this.words.entry(undone.get(), today)));
-		reply.say(this.suggestions.today(turn.dog()));
+	private static String name(String text) {
+		return text.strip().split("\\s+", 2)[0].toLowerCase(Locale.ROOT).split("@", 2)[0];
 	}
 
-	private void share(Turn turn, Reply reply) {
-		String code = this.households.shareCode(turn.carer().householdId(), turn.carer().name());
-		reply.say(Phrase.SHARE, Map.of("dog", turn.dog().name(), "code", code));
-	}
-
-	private void stop(Turn turn, Reply reply) {
-		this.checkIns.close(turn.chatId());
-		this.households.silence(turn.chatId());
-		reply.say(Phrase.STOPPED, Map.of("dog", turn.dog().name()));
+	private static String rest(String text) {
+		String[] parts = text.strip().split("\\s+", 2);
+		return Optional.of(parts).filter((each) -> each.length > 1).map((each) -> each[1].strip()).orElse("");
 	}
 
 }

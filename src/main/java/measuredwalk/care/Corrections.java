@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -38,10 +39,46 @@ class Corrections {
 		if (running.isPresent()) {
 			return running.map((walk) -> correct(turn, walk, correction));
 		}
-		Optional<JournalEntry> last = this.journal.lastOf(turn.teller());
+		Optional<JournalEntry> last = last(turn);
 		return last.flatMap(JournalEntry::asWalk)
 			.map((walk) -> correct(turn, walk, correction))
 			.or(() -> last.flatMap(JournalEntry::asMorning).flatMap((morning) -> correct(turn, morning, correction)));
+	}
+
+	/** What this carer told of last about this dog. */
+	private Optional<JournalEntry> last(Turn turn) {
+		Optional<WalkEntry> walk = lastWalk(turn);
+		Optional<MorningEntry> morning = lastMorning(turn);
+		boolean walkIsLater = walk.isPresent()
+				&& (morning.isEmpty() || !morning.get().reportedAt().isAfter(walk.get().reportedAt()));
+		return walkIsLater ? walk.map((entry) -> new JournalEntry(entry, null))
+				: morning.map((entry) -> new JournalEntry(null, entry));
+	}
+
+	private Optional<WalkEntry> lastWalk(Turn turn) {
+		return this.journal.walks(turn.dog().id())
+			.stream()
+			.filter((walk) -> walk.reportedBy().carerId().equals(turn.carer().id()))
+			.reduce((one, next) -> next.reportedAt().isBefore(one.reportedAt()) ? one : next);
+	}
+
+	private Optional<MorningEntry> lastMorning(Turn turn) {
+		return this.journal.mornings(turn.dog().id())
+			.stream()
+			.filter((morning) -> morning.reportedBy().carerId().equals(turn.carer().id()))
+			.reduce((one, next) -> next.reportedAt().isBefore(one.reportedAt()) ? one : next);
+	}
+
+	/** When this carer told of this dog last, of what counts. */
+	Optional<Instant> lastTold(Turn turn) {
+		return last(turn).map((entry) -> entry.asWalk()
+			.map(WalkEntry::reportedAt)
+			.orElseGet(() -> entry.asMorning().orElseThrow().reportedAt()));
+	}
+
+	/** Whether this carer's last walk of this dog has these minutes. */
+	boolean told(Turn turn, double minutes) {
+		return lastWalk(turn).filter((walk) -> hasMinutes(walk, minutes)).isPresent();
 	}
 
 	/** The latest walk that has the minutes that were wrong. */

@@ -24,11 +24,21 @@ class Ears {
 
 	private final MessageReader reader = MessageReader.standard();
 
+	private final CheckIns checkIns;
+
+	Ears(CheckIns checkIns) {
+		this.checkIns = checkIns;
+	}
+
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
+		if (checkIn == null && onlyAsUsual(reading) && morningAwaited(turn)) {
+			Reading ofMorning = read(turn, turn.text(), Question.MORNING);
+			return ofMorning.walks().isEmpty() ? ofMorning : reading;
+		}
 		if (checkIn == null && bringsNothing(reading)) {
-			return noWalk(turn).orElse(reading);
+			return walkOfAnother(turn).or(() -> noWalk(turn)).orElse(reading);
 		}
 		if (checkIn != null && question != checkIn.reads() && reading.overall() == null && reading.signs().isEmpty()) {
 			return read(turn, turn.text(), checkIn.reads());
@@ -38,6 +48,14 @@ class Ears {
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
 		return amountKnown(checkIn) && onlyAsUsual(reading) ? read(turn, turn.text(), Question.MORNING) : reading;
+	}
+
+	/**
+	 * Another carer was asked how the morning is; whoever answers need not be that one.
+	 */
+	private boolean morningAwaited(Turn turn) {
+		return !this.checkIns.openElsewhere(turn.dog().id(), CheckIns.NEXT_MORNING, turn.today(), turn.chatId())
+			.isEmpty();
 	}
 
 	private static boolean amountKnown(@Nullable CheckIn checkIn) {
@@ -57,6 +75,13 @@ class Ears {
 	private static boolean bringsNothing(Reading reading) {
 		return reading.walks().isEmpty() && reading.signs().isEmpty() && reading.overall() == null
 				&& reading.stiffMinutes() == null && reading.correction() == null;
+	}
+
+	/** 'Tarn did 25 and Moss 10': the bare figure is of a walk as the first one is. */
+	private Optional<Reading> walkOfAnother(Turn turn) {
+		boolean part = !turn.text().equals(turn.message().text());
+		boolean ofWalks = part && !read(turn, turn.message().text(), Question.ANY).walks().isEmpty();
+		return ofWalks ? Optional.of(read(turn, turn.text(), Question.WALK)) : Optional.empty();
 	}
 
 	/** 'No walk today' is an answer that comes before its question. */

@@ -59,6 +59,16 @@ class EntryWords {
 		return date.equals(today.minusDays(1)) ? "yesterday morning" : "morning" + day(date, today);
 	}
 
+	/** All that a message left in the journal. */
+	String written(Written written, LocalDate today) {
+		String walks = written.walks()
+			.stream()
+			.map((walk) -> walk(walk.facts(), today))
+			.collect(Collectors.joining(" "));
+		String morning = (written.morning() != null) ? morning(written.morning().facts(), today) : "";
+		return (walks + " " + morning).strip();
+	}
+
 	String entry(JournalEntry entry, LocalDate today) {
 		return entry.asWalk()
 			.map((walk) -> walk(walk.facts(), today))

@@ -59,6 +59,10 @@ class EntryWriter {
 	/** The amount of a walk whose signs were told first goes to the same entry. */
 	private WalkEntry write(Turn turn, WalkFacts facts, @Nullable CheckIn checkIn) {
 		Optional<WalkEntry> waiting = entryOf(checkIn).filter((entry) -> entry.facts().minutes() == null);
+		Optional<WalkEntry> twin = waiting.isEmpty() ? twin(turn, facts) : Optional.empty();
+		if (twin.isPresent()) {
+			return this.journal.replace(twin.get().id(), TwinWalk.together(twin.get().facts(), facts), turn.said());
+		}
 		if (waiting.isEmpty()) {
 			return this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said());
 		}
@@ -66,6 +70,15 @@ class EntryWriter {
 		WalkFacts filled = facts.withSigns(SignsTold.together(before.signs(), facts.signs()))
 			.withOverall((facts.overall() != null) ? facts.overall() : before.overall());
 		return this.journal.replace(waiting.get().id(), filled, turn.said());
+	}
+
+	/** The walk of another carer that plainly is this one. */
+	private Optional<WalkEntry> twin(Turn turn, WalkFacts facts) {
+		return this.journal.walks(turn.dog().id())
+			.stream()
+			.filter((walk) -> !walk.reportedBy().carerId().equals(turn.carer().id()))
+			.filter((walk) -> TwinWalk.plainly(walk, facts, turn.message().receivedAt()))
+			.max(Comparator.comparing(WalkEntry::reportedAt));
 	}
 
 	private List<WalkEntry> addToWalk(Turn turn, SignPlaces places, @Nullable CheckIn checkIn,

@@ -12,7 +12,6 @@ import measuredwalk.household.Carer;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Chats;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.messaging.OutboxEntry;
 import measuredwalk.prompts.Prompts;
 import org.springframework.stereotype.Component;
 
@@ -62,9 +61,8 @@ class Erasing {
 	 * @return true when it was the answer
 	 */
 	boolean answered(Turn turn, Reply reply) {
-		String typed = turn.text().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-		boolean confirmed = typed.equals("erase " + turn.dog().name().toLowerCase(Locale.ROOT));
-		if (!(confirmed || NO.contains(typed)) || !askedLast(turn)) {
+		boolean confirmed = confirmed(turn, turn.dog().name());
+		if (!(confirmed || NO.contains(typed(turn))) || !askedLast(turn)) {
 			return false;
 		}
 		if (confirmed) {
@@ -76,7 +74,16 @@ class Erasing {
 		return true;
 	}
 
-	private void erase(Turn turn, Reply reply) {
+	/** Whether somebody typed the word and the name, and nothing else. */
+	static boolean confirmed(Turn turn, String name) {
+		return typed(turn).equals("erase " + name.toLowerCase(Locale.ROOT));
+	}
+
+	private static String typed(Turn turn) {
+		return turn.text().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+	}
+
+	void erase(Turn turn, Reply reply) {
 		List<Carer> others = this.households.carersOf(turn.carer().householdId())
 			.stream()
 			.filter((carer) -> carer.chatId() != turn.chatId())
@@ -88,8 +95,7 @@ class Erasing {
 	}
 
 	private boolean askedLast(Turn turn) {
-		List<OutboxEntry> written = this.outbox.of(turn.chatId());
-		return !written.isEmpty() && written.get(written.size() - 1).message().text().equals(question(turn));
+		return this.outbox.lastText(turn.chatId()).filter(question(turn)::equals).isPresent();
 	}
 
 	private void tell(Turn turn, Carer carer) {

@@ -63,10 +63,14 @@ class FirstDragging {
 	}
 
 	void ask(Turn turn, Reply reply) {
-		this.urgency.review(turn, "Hind limb dragging told for the first time");
+		review(turn);
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		open.ifPresent((checkIn) -> this.checkIns.remember(checkIn.id(), KEY, ASKED));
 		reply.ask(Phrase.DRAGGING_NEW, Map.of("dog", turn.dog().name()), CHOICES);
+	}
+
+	void review(Turn turn) {
+		this.urgency.review(turn, "Hind limb dragging told for the first time");
 	}
 
 	/**

@@ -11,7 +11,6 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Hours;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.messaging.OutboxEntry;
 import measuredwalk.prompts.Prompts;
 import org.springframework.stereotype.Component;
 
@@ -50,9 +49,7 @@ class HoursTalk {
 	}
 
 	boolean answered(Turn turn, Reply reply) {
-		List<OutboxEntry> written = this.outbox.of(turn.chatId());
-		boolean justShown = !written.isEmpty()
-				&& written.get(written.size() - 1).message().text().equals(shown(turn.dog()));
+		boolean justShown = this.outbox.lastText(turn.chatId()).filter(shown(turn.dog())::equals).isPresent();
 		return justShown && changed(turn, turn.text(), reply);
 	}
 
@@ -77,15 +74,19 @@ class HoursTalk {
 		Hours hours = dog.household().hours();
 		String days = hours.daysOff().isEmpty() ? this.replies.say(Phrase.HOURS_EVERY_DAY)
 				: this.replies.say(Phrase.HOURS_DAYS_OFF, Map.of("days", DayWords.words(hours.daysOff())));
-		return this.replies.say(Phrase.HOURS, Map.of("morning", hours.morningAt(), "walks", walks(dog), "from",
+		return this.replies.say(Phrase.HOURS, Map.of("morning", hours.morningAt(), "walks", walksOfAll(dog), "from",
 				hours.quietFrom(), "until", hours.quietUntil(), "days", days));
+	}
+
+	private String walksOfAll(Dog dog) {
+		if (!dog.household().hours().walkQuestions()) {
+			return this.replies.say(Phrase.HOURS_NO_WALK_QUESTIONS);
+		}
+		return this.households.dogsOf(dog.household().id()).stream().map(this::walks).collect(Collectors.joining(" "));
 	}
 
 	private String walks(Dog dog) {
 		List<LocalTime> times = this.walkHours.of(dog);
-		if (!dog.household().hours().walkQuestions()) {
-			return this.replies.say(Phrase.HOURS_NO_WALK_QUESTIONS);
-		}
 		if (times.isEmpty()) {
 			return this.replies.say(Phrase.HOURS_NO_WALK_TIMES, Map.of("dog", dog.name()));
 		}

@@ -1,12 +1,11 @@
 package measuredwalk.care;
 
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.escalation.StaffChats;
-import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.JoinOutcome;
@@ -30,23 +29,29 @@ class Joining {
 
 	private final ClinicCall call;
 
+	private final EarlierDogs earlierDogs;
+
+	private final CodeTries tries;
+
 	Joining(Households households, StaffChats staffChats, CheckIns checkIns, Prompts prompts, SetUp setUp,
-			ClinicCall call) {
+			ClinicCall call, EarlierDogs earlierDogs, CodeTries tries) {
+		this.tries = tries;
 		this.households = households;
 		this.staffChats = staffChats;
 		this.checkIns = checkIns;
 		this.prompts = prompts;
 		this.setUp = setUp;
 		this.call = call;
+		this.earlierDogs = earlierDogs;
 	}
 
-	void start(IncomingMessage message, String code, Optional<Carer> carer, Reply reply) {
+	void start(IncomingMessage message, String code, List<Turn> dogs, Reply reply) {
 		if (!code.isEmpty()) {
 			join(message, code, reply);
 		}
-		else if (carer.isPresent()) {
+		else if (!dogs.isEmpty()) {
 			this.households.speakAgain(message.chatId());
-			reply.say(Phrase.STARTED_AGAIN, Map.of("dog", dogOf(carer.get()).name()));
+			reply.say(Phrase.STARTED_AGAIN, Map.of("dog", and(dogs.stream().map(Turn::dog).toList())));
 		}
 		else {
 			this.setUp.begin(message, reply);
@@ -54,6 +59,10 @@ class Joining {
 	}
 
 	private void join(IncomingMessage message, String code, Reply reply) {
+		if (this.tries.tooMany(message)) {
+			reply.say(Phrase.TOO_MANY_CODES);
+			return;
+		}
 		if (this.staffChats.join(code, message.chatId())) {
 			reply.say(Phrase.STAFF_JOINED);
 			return;
@@ -61,34 +70,35 @@ class Joining {
 		JoinOutcome outcome = this.households.join(code, message.chatId(), message.senderName());
 		switch (outcome) {
 			case JOINED -> welcome(message, reply);
-			case BACK_AGAIN -> reply.say(Phrase.BACK_AGAIN, Map.of("dog", dogIn(message).name()));
+			case BACK_AGAIN -> reply.say(Phrase.BACK_AGAIN, Map.of("dog", and(dogsIn(message))));
 			case UNKNOWN_CODE -> reply.say(Phrase.UNKNOWN_CODE);
 			case EXPIRED_CODE -> reply.say(Phrase.EXPIRED_CODE);
 		}
 	}
 
 	private void welcome(IncomingMessage message, Reply reply) {
-		Dog dog = dogIn(message);
+		List<Dog> dogs = dogsIn(message);
 		this.checkIns.close(message.chatId());
-		this.prompts.expect(dog);
-		greet(dog, reply);
-		reply.say(Phrase.JOINED, Map.of("dog", dog.name()));
+		dogs.forEach(this.prompts::expect);
+		greet(dogs, reply);
+		reply.say(Phrase.JOINED, Map.of("dog", and(dogs)));
+		this.earlierDogs.ask(message.chatId(), dogs, reply);
 	}
 
 	/** What this is and is not, the plan, and whom to call. */
-	void greet(Dog dog, Reply reply) {
-		reply.say(Phrase.GREETING, Map.of("dog", dog.name()));
-		reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks", Figures.walks(dog.plan().walksPerDay()), "minutes",
-				Figures.minutes(dog.plan().planMinutes())));
-		reply.say(this.call.whomToCall(dog.name()));
+	private void greet(List<Dog> dogs, Reply reply) {
+		reply.say(Phrase.GREETING, Map.of("dog", and(dogs)));
+		dogs.forEach((dog) -> reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks",
+				Figures.walks(dog.plan().walksPerDay()), "minutes", Figures.minutes(dog.plan().planMinutes()))));
+		reply.say(this.call.whomToCall(WhichDog.or(dogs.stream().map(Dog::name).toList())));
 	}
 
-	private Dog dogIn(IncomingMessage message) {
-		return dogOf(this.households.carerIn(message.chatId()).orElseThrow());
+	private static String and(List<Dog> dogs) {
+		return WhichDog.listed(dogs.stream().map(Dog::name).toList(), " and ");
 	}
 
-	private Dog dogOf(Carer carer) {
-		return this.households.dogsOf(carer.householdId()).get(0);
+	private List<Dog> dogsIn(IncomingMessage message) {
+		return this.households.dogsOf(this.households.carerIn(message.chatId()).orElseThrow().householdId());
 	}
 
 }

@@ -1,6 +1,5 @@
 package measuredwalk.care;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -8,7 +7,6 @@ import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.messaging.OutboxEntry;
 import measuredwalk.reading.Reading;
 import org.springframework.stereotype.Component;
 
@@ -34,7 +32,7 @@ class SmallTalk {
 			reply.say(courtesy.get());
 		}
 		else if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.dog().name())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
 		}
 		else if (reading.understood()) {
 			reply.say(Phrase.NOTED);
@@ -47,7 +45,7 @@ class SmallTalk {
 	/** While a question waits, its own second wording is the ask-back. */
 	void answerInside(Turn turn, Reading reading, CheckIn open, Reply reply) {
 		if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.dog().name())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
 		}
 		else if (!reading.understood() && open.askedAgain()) {
 			reply.say(Phrase.KEPT_FOR_CLINIC);
@@ -59,11 +57,7 @@ class SmallTalk {
 	}
 
 	private boolean askedBackBefore(long chatId) {
-		List<OutboxEntry> written = this.outbox.of(chatId);
-		if (written.isEmpty()) {
-			return false;
-		}
-		String last = written.get(written.size() - 1).message().text();
+		String last = this.outbox.lastText(chatId).orElse("");
 		return last.equals(this.replies.say(Phrase.NOT_UNDERSTOOD))
 				|| last.equals(this.replies.say(Phrase.KEPT_FOR_CLINIC));
 	}

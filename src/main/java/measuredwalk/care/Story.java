@@ -2,41 +2,31 @@ package measuredwalk.care;
 
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
-import measuredwalk.conversations.CheckIn;
-import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.StaffReplies;
 import measuredwalk.household.Carer;
-import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
-import measuredwalk.journal.JournalEntry;
-import measuredwalk.journal.Note;
-import measuredwalk.journal.NoteTopic;
-import measuredwalk.journal.Notes;
 import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.Outbox;
-import measuredwalk.reading.Correction;
 import measuredwalk.reading.Reading;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-/** What a message causes, from the first look at it to the last answer. */
+/** The front door: whose message it is, and who takes it. */
 @Component
 class Story implements IncomingHandler {
 
 	private final Households households;
 
-	private final CheckIns checkIns;
-
 	private final Outbox outbox;
 
 	private final Replies replies;
+
+	private final StaffReplies staffReplies;
 
 	private final Commands commands;
 
@@ -46,61 +36,25 @@ class Story implements IncomingHandler {
 
 	private final Urgency urgency;
 
-	private final CheckInTalk talk;
+	private final Turns turns;
 
-	private final SmallTalk smallTalk;
+	private final Farewells farewells;
 
-	private final Corrections corrections;
+	private final HomeTalk homeTalk;
 
-	private final EntryWriter writer;
-
-	private final EntryWords words;
-
-	private final SuggestionWords suggestions;
-
-	private final AskBacks askBacks;
-
-	private final FirstDragging dragging;
-
-	private final WhatIf whatIf;
-
-	private final StaffReplies staffReplies;
-
-	private final WeeklyQuestion weekly;
-
-	private final Notes notes;
-
-	private final HoursTalk hours;
-
-	private final Erasing erasing;
-
-	Story(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Commands commands, SetUp setUp,
-			Ears ears, Urgency urgency, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
-			EntryWriter writer, EntryWords words, SuggestionWords suggestions, AskBacks askBacks,
-			FirstDragging dragging, WhatIf whatIf, StaffReplies staffReplies, WeeklyQuestion weekly, Notes notes,
-			HoursTalk hours, Erasing erasing) {
-		this.staffReplies = staffReplies;
+	Story(Households households, Outbox outbox, Replies replies, StaffReplies staffReplies, Commands commands,
+			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, HomeTalk homeTalk) {
 		this.households = households;
-		this.checkIns = checkIns;
 		this.outbox = outbox;
 		this.replies = replies;
+		this.staffReplies = staffReplies;
 		this.commands = commands;
 		this.setUp = setUp;
 		this.ears = ears;
 		this.urgency = urgency;
-		this.talk = talk;
-		this.smallTalk = smallTalk;
-		this.corrections = corrections;
-		this.writer = writer;
-		this.words = words;
-		this.suggestions = suggestions;
-		this.askBacks = askBacks;
-		this.dragging = dragging;
-		this.whatIf = whatIf;
-		this.weekly = weekly;
-		this.notes = notes;
-		this.hours = hours;
-		this.erasing = erasing;
+		this.turns = turns;
+		this.farewells = farewells;
+		this.homeTalk = homeTalk;
 	}
 
 	@Override
@@ -111,18 +65,16 @@ class Story implements IncomingHandler {
 				: this.staffReplies.answer(message.chatId(), message.senderName(), message.text());
 		if (toStaff.isPresent()) {
 			toStaff.filter((text) -> !text.isEmpty()).ifPresent(reply::say);
-			return;
 		}
-		if (message.text().strip().startsWith("/")) {
+		else if (message.text().strip().startsWith("/")) {
 			this.commands.run(message, reply);
-			return;
 		}
-		if (message.wordless()) {
+		else if (message.wordless()) {
 			wordless(message, reply);
-			return;
 		}
-		this.households.carerIn(message.chatId())
-			.ifPresentOrElse((carer) -> handle(message, carer, reply), () -> stranger(message, reply));
+		else {
+			words(message, reply);
+		}
 	}
 
 	@Override
@@ -139,8 +91,22 @@ class Story implements IncomingHandler {
 	 * messages.
 	 */
 	private void wordless(IncomingMessage message, Reply reply) {
-		if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
+		List<Turn> dogs = this.turns.of(message);
+		if (!dogs.isEmpty() && Pictures.brings(message)) {
+			this.homeTalk.see(dogs, reply);
+		}
+		else if (this.households.carerIn(message.chatId()).filter(Carer::silenced).isEmpty()) {
 			reply.say(message.spoken() ? Phrase.CANNOT_LISTEN : Phrase.CANNOT_SEE);
+		}
+	}
+
+	private void words(IncomingMessage message, Reply reply) {
+		List<Turn> dogs = this.turns.of(message);
+		if (dogs.isEmpty()) {
+			stranger(message, reply);
+		}
+		else if (!this.farewells.answered(dogs, reply)) {
+			this.homeTalk.hear(dogs, reply);
 		}
 	}
 
@@ -152,96 +118,6 @@ class Story implements IncomingHandler {
 		}
 		else {
 			this.setUp.take(message, reading, reply);
-		}
-	}
-
-	private void handle(IncomingMessage message, Carer carer, Reply reply) {
-		Dog dog = this.households.dogsOf(carer.householdId()).get(0);
-		Turn turn = new Turn(message, carer, dog);
-		if (this.erasing.answered(turn, reply)) {
-			return;
-		}
-		CheckIn open = this.checkIns.current(message.chatId()).orElse(null);
-		Reading reading = this.ears.read(turn, open);
-		if (Urgency.cannotWait(reading)) {
-			this.writer.write(turn, reading, open);
-			this.urgency.answer(turn, reading, reply);
-		}
-		else if (carer.silenced()) {
-			this.writer.write(turn, reading, open);
-		}
-		else if (!this.weekly.answered(turn, reading, open, reply)) {
-			converse(turn, reading, WeeklyQuestion.isOpen(open) ? null : open, reply);
-		}
-	}
-
-	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (this.hours.answered(turn, reply) || this.dragging.answered(turn, open, reply)
-				|| this.whatIf.answered(turn, reply) || saysNoWalk(turn, reading, open, reply)) {
-			return;
-		}
-		Optional<Correction> correction = this.askBacks.answered(reading, open).or(() -> correction(reading));
-		Optional<JournalEntry> changed = correction.flatMap((each) -> this.corrections.apply(turn, each, open));
-		if (changed.isPresent()) {
-			reply.say(Phrase.CHANGED, Map.of("entry", this.words.entry(changed.get(), turn.today())));
-			goOnAfterChange(turn, open, reply);
-		}
-		else {
-			facts(turn, reading, open, reply);
-		}
-	}
-
-	private void facts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		boolean firstDragging = this.dragging.isFirst(turn, reading);
-		if (firstDragging) {
-			reply.holdQuestions();
-		}
-		if (!this.talk.take(turn, reading, open, reply)) {
-			noFacts(turn, reading, open, reply);
-		}
-		else if (firstDragging) {
-			this.dragging.ask(turn, reply);
-		}
-		else {
-			this.askBacks.askIfUnsure(turn, reading, reply);
-		}
-	}
-
-	/** 'No walk today' answers a check-in about a walk that nothing was told of yet. */
-	private boolean saysNoWalk(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (!reading.noWalk() || !reading.walks().isEmpty() || !reading.signs().isEmpty()) {
-			return false;
-		}
-		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
-			this.checkIns.close(turn.chatId());
-		}
-		else {
-			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
-		}
-		reply.say(Phrase.NO_WALK);
-		return true;
-	}
-
-	private static Optional<Correction> correction(Reading reading) {
-		return Optional.ofNullable(reading.correction());
-	}
-
-	private void goOnAfterChange(Turn turn, @Nullable CheckIn open, Reply reply) {
-		if (open == null || open.asked().isEmpty()) {
-			reply.say(this.suggestions.today(turn.dog()));
-		}
-		else {
-			this.checkIns.waiting(open.id(), Map.of("dog", turn.dog().name())).ifPresent(reply::ask);
-		}
-	}
-
-	private void noFacts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
-		if (open == null) {
-			this.smallTalk.answer(turn, reading, reply);
-		}
-		else {
-			this.smallTalk.answerInside(turn, reading, open, reply);
-			this.talk.goOn(turn, open, Set.of(), reply);
 		}
 	}
 

@@ -3,6 +3,7 @@ package measuredwalk.care;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.List;
 
 import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
@@ -11,20 +12,51 @@ import measuredwalk.journal.Teller;
 import measuredwalk.messaging.IncomingMessage;
 
 /**
- * One message of a carer about a dog.
+ * What one message of a carer says about one dog.
  *
  * @param message the message
- * @param carer who wrote it
+ * @param carer who wrote it, as one of the dog's household
  * @param dog the dog that it is about
+ * @param dogs all dogs that are written about in this chat
+ * @param text what of the message is about this dog
  */
-record Turn(IncomingMessage message, Carer carer, Dog dog) {
+record Turn(IncomingMessage message, Carer carer, Dog dog, List<Dog> dogs, String text) {
+
+	Turn {
+		dogs = List.copyOf(dogs);
+	}
+
+	Turn saying(String words) {
+		return new Turn(this.message, this.carer, this.dog, this.dogs, words);
+	}
+
+	/** The same of another dog of the household. */
+	Turn about(Dog another) {
+		return new Turn(this.message, this.carer, another, this.dogs, this.text);
+	}
 
 	long chatId() {
 		return this.message.chatId();
 	}
 
-	String text() {
-		return this.message.text();
+	/** With several dogs the name stands before what is said of one. */
+	String named(String words) {
+		return (this.dogs.size() > 1) ? this.dog.name() + ": " + words : words;
+	}
+
+	/** For what is said of whichever dog it is. */
+	String anyName() {
+		return WhichDog.or(this.dogs.stream().map(Dog::name).toList());
+	}
+
+	/** All dogs of this dog's household. */
+	List<Dog> home() {
+		return this.dogs.stream().filter((each) -> each.household().id().equals(this.dog.household().id())).toList();
+	}
+
+	/** The names of all dogs of this dog's household. */
+	String homeNames() {
+		return WhichDog.listed(home().stream().map(Dog::name).toList(), " and ");
 	}
 
 	ZoneId zone() {

@@ -1,8 +1,10 @@
 package measuredwalk.care;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 
 import measuredwalk.conversations.Phrase;
 import measuredwalk.escalation.AlertLevel;
@@ -48,8 +50,27 @@ class Urgency {
 		if (onAntiInflammatory(turn) && reading.signs().stream().anyMatch(Urgency::stopSign)) {
 			reply.say(Phrase.HOLD_MEDICINE);
 		}
-		AlertLevel level = (reading.level() == Level.EMERGENCY) ? AlertLevel.EMERGENCY : AlertLevel.SAME_DAY;
-		this.alerts.raise(turn.dog().id(), level, reason(reading), evidence(turn));
+		this.alerts.raise(turn.dog().id(), level(reading), reason(reading), evidence(turn));
+	}
+
+	private static AlertLevel level(Reading reading) {
+		return (reading.level() == Level.EMERGENCY) ? AlertLevel.EMERGENCY : AlertLevel.SAME_DAY;
+	}
+
+	/**
+	 * It is not told yet which of several dogs is meant, and nobody waits for that: each
+	 * household gets one alert, which says so.
+	 */
+	void answerForOneOf(List<Turn> dogs, Turn worst, Reading reading, Reply reply) {
+		answer(worst.anyName(), reading, reply);
+		if (onAntiInflammatory(worst) && reading.signs().stream().anyMatch(Urgency::stopSign)) {
+			reply.say(Phrase.HOLD_MEDICINE);
+		}
+		String reason = worst.anyName() + ", it is not told yet which: " + reason(reading);
+		Map<UUID, Turn> byHome = new LinkedHashMap<>();
+		byHome.put(worst.dog().household().id(), worst);
+		dogs.forEach((turn) -> byHome.putIfAbsent(turn.dog().household().id(), turn));
+		byHome.values().forEach((turn) -> this.alerts.raise(turn.dog().id(), level(reading), reason, evidence(turn)));
 	}
 
 	/** For somebody who belongs to no household yet: the number, and nothing stored. */
@@ -63,7 +84,7 @@ class Urgency {
 	}
 
 	private static Evidence evidence(Turn turn) {
-		return new Evidence(turn.text(), turn.message().receivedAt(), turn.carer().name());
+		return new Evidence(turn.message().text(), turn.message().receivedAt(), turn.carer().name());
 	}
 
 	private static boolean onAntiInflammatory(Turn turn) {

@@ -40,6 +40,10 @@ class WhatIf {
 		this.suggestions = suggestions;
 	}
 
+	boolean asks(Turn turn) {
+		return minutes(turn).isPresent();
+	}
+
 	/** Answers, if the message asks whether a walk of some minutes may be. */
 	boolean answered(Turn turn, Reply reply) {
 		OptionalDouble asked = minutes(turn);

@@ -28,6 +28,16 @@ public record CheckIn(UUID id, long chatId, @Nullable UUID dogId, String convers
 		LocalDate aboutDate, Set<Slot> asked, boolean askedAgain, Set<Slot> settled, Map<String, String> remembered,
 		@Nullable UUID entryId) {
 
+	/**
+	 * The same question put about another dog, of which nothing is known yet.
+	 * @param anotherDogId the dog
+	 * @return the conversation as it would be about that dog
+	 */
+	public CheckIn asIfAbout(UUID anotherDogId) {
+		return new CheckIn(this.id, this.chatId, anotherDogId, this.conversation, this.reads, this.aboutDate,
+				this.asked, this.askedAgain, Set.of(), Map.of(), null);
+	}
+
 	public CheckIn {
 		asked = Set.copyOf(asked);
 		settled = Set.copyOf(settled);

@@ -100,6 +100,26 @@ public class CheckIns {
 	}
 
 	/**
+	 * The conversations about a dog's day that are open in other chats and have written
+	 * nothing of a walk yet.
+	 * @param dogId the dog
+	 * @param conversation their name
+	 * @param aboutDate the day
+	 * @param chatId the chat that is left out
+	 * @return all of them
+	 */
+	@Transactional(readOnly = true)
+	public List<CheckIn> openElsewhere(UUID dogId, String conversation, LocalDate aboutDate, long chatId) {
+		Script script = this.scripts.get(conversation);
+		return this.rows.findByDogIdAndScriptIdAndAboutDateGreaterThanEqual(dogId, conversation, aboutDate)
+			.stream()
+			.filter((row) -> row.open(this.clock.instant()))
+			.map((row) -> row.view(script))
+			.filter((each) -> each.aboutDate().equals(aboutDate) && each.chatId() != chatId && each.entryId() == null)
+			.toList();
+	}
+
+	/**
 	 * A conversation that is still open and whose first question nobody answered yet.
 	 * @param id the conversation
 	 * @return the conversation, or empty

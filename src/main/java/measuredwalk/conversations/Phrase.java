@@ -9,6 +9,14 @@ public enum Phrase implements Coded {
 
 	/** What it is and is not; the first words of all. */
 	GREETING,
+	/** Which of several dogs is meant? */
+	WHICH_DOG,
+	/** The chat followed other dogs until now: shall it keep them? */
+	KEEP_BOTH,
+	/** It keeps them. */
+	KEPT_BOTH,
+	/** It does not. */
+	KEPT_ONE,
 	/** The dog's plan. */
 	PLAN,
 	/** Whom to call. */
@@ -25,6 +33,8 @@ public enum Phrase implements Coded {
 	BACK_AGAIN,
 	/** There is no such code. */
 	UNKNOWN_CODE,
+	/** Too many unknown codes came from this chat. */
+	TOO_MANY_CODES,
 	/** The code was good once. */
 	EXPIRED_CODE,
 	/** A staff chat gets alerts from now on. */
@@ -109,6 +119,22 @@ public enum Phrase implements Coded {
 	NOT_ERASED,
 	/** Another carer erased the dog's data. */
 	ERASED_BY_ANOTHER,
+	/** Is that the walk that another carer told of? */
+	SAME_WALK,
+	/** It is kept as one walk. */
+	SAME_WALK_JOINED,
+	/** It is kept as a walk of its own. */
+	SAME_WALK_APART,
+	/** Another carer has told of the morning. */
+	ALREADY_TOLD_MORNING,
+	/** Another carer has told of the morning, of one of several dogs. */
+	ALREADY_TOLD_MORNING_OF,
+	/** Another carer has told of the walk. */
+	ALREADY_TOLD_WALK,
+	/** A carer has left. */
+	LEFT,
+	/** The last carer wants to leave: what becomes of the log? */
+	LEAVE_LAST,
 	/** When the bot asks. */
 	HOURS,
 	/** When it asks about walks. */
@@ -133,6 +159,8 @@ public enum Phrase implements Coded {
 	CHECK_IN_DONE,
 	/** A voice message came, which the bot cannot hear. */
 	CANNOT_LISTEN,
+	/** A picture or film is kept for the clinic. */
+	PICTURE_KEPT,
 	/** A picture or something else came that the bot cannot read. */
 	CANNOT_SEE,
 	/** Something went wrong here. */

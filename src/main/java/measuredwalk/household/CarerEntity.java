@@ -56,6 +56,15 @@ class CarerEntity {
 		this.stoppedAt = null;
 	}
 
+	Instant joinedAt() {
+		return this.joinedAt;
+	}
+
+	/** Whoever left comes back as if never gone. */
+	void stay() {
+		this.leftAt = null;
+	}
+
 	void leave(Instant at) {
 		this.leftAt = at;
 	}

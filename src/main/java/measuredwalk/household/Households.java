@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -54,10 +55,27 @@ public class Households {
 	 * @throws Refused when a figure is out of range
 	 */
 	public Enrolment enrol(NewDog newDog, String by) {
+		return enrol(newDog, this.households.save(new HouseholdEntity(newDog.timeZone(), this.clock.instant())), by);
+	}
+
+	/**
+	 * Takes a dog on into a household that is known; its days are counted in that
+	 * household's zone.
+	 * @param newDog the dog
+	 * @param householdId the household
+	 * @param by who does so
+	 * @return the dog and a code for more people, or empty when there is no such
+	 * household
+	 * @throws Refused when a figure is out of range
+	 */
+	public Optional<Enrolment> enrolInto(NewDog newDog, UUID householdId, String by) {
+		return this.households.findById(householdId).map((household) -> enrol(newDog, household, by));
+	}
+
+	private Enrolment enrol(NewDog newDog, HouseholdEntity household, String by) {
 		Instant now = this.clock.instant();
-		LocalDate today = now.atZone(newDog.timeZone()).toLocalDate();
+		LocalDate today = now.atZone(household.view().timeZone()).toLocalDate();
 		Plan plan = newDog.plan(today);
-		HouseholdEntity household = this.households.save(new HouseholdEntity(newDog.timeZone(), now));
 		DogEntity dog = this.dogs.save(new DogEntity(household, newDog, today, now));
 		this.plans.save(new PlanEntity(dog.id(), plan, by, now));
 		newDog.medications()
@@ -227,7 +245,7 @@ public class Households {
 	 * @return what came of it
 	 */
 	public JoinOutcome join(String typedCode, long chatId, String name) {
-		Instant now = this.clock.instant();
+		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
 		Optional<JoinCodeEntity> code = this.codes.findById(SecretCode.tidy(typedCode)).filter((each) -> !each.used());
 		if (code.isEmpty()) {
 			return JoinOutcome.UNKNOWN_CODE;
@@ -235,25 +253,66 @@ public class Households {
 		if (code.get().expired(now)) {
 			return JoinOutcome.EXPIRED_CODE;
 		}
-		Optional<CarerEntity> present = this.carers.findByChatIdAndLeftAtIsNull(chatId);
-		if (present.isPresent() && present.get().householdId().equals(code.get().householdId())) {
-			present.get().speakAgain();
+		List<CarerEntity> present = this.carers.findByChatIdAndLeftAtIsNullOrderByJoinedAtDesc(chatId);
+		UUID householdId = code.get().householdId();
+		if (present.stream().anyMatch((carer) -> carer.householdId().equals(householdId))) {
+			present.forEach(CarerEntity::speakAgain);
 			return JoinOutcome.BACK_AGAIN;
 		}
-		present.ifPresent((carer) -> carer.leave(now));
+		present.forEach((carer) -> carer.leave(now));
 		code.get().use(now);
 		this.carers.save(new CarerEntity(code.get().householdId(), chatId, name, now));
 		return JoinOutcome.JOINED;
 	}
 
 	/**
+	 * The dogs that a chat followed until it joined the household that it follows now.
+	 * @param chatId the chat
+	 * @return those dogs
+	 */
+	@Transactional(readOnly = true)
+	public List<Dog> dogsLeftFor(long chatId) {
+		return leftByJoining(chatId).stream().flatMap((carer) -> dogsOf(carer.householdId()).stream()).toList();
+	}
+
+	/**
+	 * Lets a chat follow again what it left by joining another household.
+	 * @param chatId the chat
+	 */
+	public void stayAsWell(long chatId) {
+		leftByJoining(chatId).forEach(CarerEntity::stay);
+	}
+
+	private List<CarerEntity> leftByJoining(long chatId) {
+		return this.carers.findByChatIdAndLeftAtIsNullOrderByJoinedAtDesc(chatId)
+			.stream()
+			.findFirst()
+			.map((present) -> this.carers.findByChatIdAndLeftAt(chatId, present.joinedAt()))
+			.orElse(List.of());
+	}
+
+	/**
 	 * Who writes in a chat.
 	 * @param chatId the chat
-	 * @return the carer, or empty when the chat belongs to no household
+	 * @return the carer, of the household that it joined last, or empty when the chat
+	 * belongs to no household
 	 */
 	@Transactional(readOnly = true)
 	public Optional<Carer> carerIn(long chatId) {
-		return this.carers.findByChatIdAndLeftAtIsNull(chatId).map(CarerEntity::view);
+		return carersIn(chatId).stream().findFirst();
+	}
+
+	/**
+	 * Who writes in a chat, once for each household that it follows.
+	 * @param chatId the chat
+	 * @return the carer, of the household that it joined last first
+	 */
+	@Transactional(readOnly = true)
+	public List<Carer> carersIn(long chatId) {
+		return this.carers.findByChatIdAndLeftAtIsNullOrderByJoinedAtDesc(chatId)
+			.stream()
+			.map(CarerEntity::view)
+			.toList();
 	}
 
 	/**
@@ -274,7 +333,8 @@ public class Households {
 	 * @param chatId the chat
 	 */
 	public void silence(long chatId) {
-		this.carers.findByChatIdAndLeftAtIsNull(chatId).ifPresent((carer) -> carer.silence(this.clock.instant()));
+		this.carers.findByChatIdAndLeftAtIsNullOrderByJoinedAtDesc(chatId)
+			.forEach((carer) -> carer.silence(this.clock.instant()));
 	}
 
 	/**
@@ -282,7 +342,15 @@ public class Households {
 	 * @param chatId the chat
 	 */
 	public void speakAgain(long chatId) {
-		this.carers.findByChatIdAndLeftAtIsNull(chatId).ifPresent(CarerEntity::speakAgain);
+		this.carers.findByChatIdAndLeftAtIsNullOrderByJoinedAtDesc(chatId).forEach(CarerEntity::speakAgain);
+	}
+
+	/**
+	 * Ends what a carer shares. The log stays.
+	 * @param carerId the carer
+	 */
+	public void leave(UUID carerId) {
+		this.carers.findById(carerId).ifPresent((carer) -> carer.leave(this.clock.instant()));
 	}
 
 	/**
@@ -300,7 +368,10 @@ public class Households {
 			if (!this.dogs.findByHouseholdIdOrderByNameAscIdAsc(household.id()).isEmpty()) {
 				return List.of();
 			}
-			List<Long> chats = carersOf(household.id()).stream().map(Carer::chatId).toList();
+			List<Long> chats = carersOf(household.id()).stream()
+				.map(Carer::chatId)
+				.filter((chatId) -> carersIn(chatId).size() == 1)
+				.toList();
 			this.households.delete(household);
 			return chats;
 		});

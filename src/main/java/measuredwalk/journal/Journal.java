@@ -107,6 +107,19 @@ public class Journal {
 		return walk.map((entry) -> JournalEntry.of(logged(entry)));
 	}
 
+	/**
+	 * Takes back a walk.
+	 * @param entryId the entry
+	 * @param by who takes it back
+	 * @param at the time
+	 * @throws java.util.NoSuchElementException when no version of it counts
+	 */
+	public void undo(UUID entryId, String by, Instant at) {
+		WalkEntryEntity walk = this.walks.findByEntryIdAndStanding(entryId, Standing.COUNTS).orElseThrow();
+		walk.undo(by, at);
+		logged(walk);
+	}
+
 	private Optional<WalkEntryEntity> lastWalk(Teller teller) {
 		return this.walks.findFirstByTellingReportedByAndStandingOrderByTellingReportedAtDescIdDesc(teller.carerId(),
 				Standing.COUNTS);

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Optional;
 
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,7 +18,10 @@ public class Chats {
 
 	private final Clock clock;
 
-	Chats(JdbcClient database, Clock clock) {
+	private final ApplicationEventPublisher events;
+
+	Chats(JdbcClient database, Clock clock, ApplicationEventPublisher events) {
+		this.events = events;
 		this.database = database;
 		this.clock = clock;
 	}
@@ -54,6 +58,37 @@ public class Chats {
 			.param(id)
 			.query(Chat.class)
 			.optional();
+	}
+
+	/**
+	 * Finds a chat by its address.
+	 * @param channel the channel's name
+	 * @param address the address on that channel
+	 * @return the chat, or empty when it is not known
+	 */
+	public Optional<Chat> known(String channel, String address) {
+		return find(channel, address);
+	}
+
+	/**
+	 * Notes that a chat has another address from now on. What came from there before this
+	 * was known is put to the same chat. Does nothing when the chat is not known.
+	 * @param channel the channel's name
+	 * @param from its address until now
+	 * @param to its address from now on
+	 */
+	@Transactional
+	public void moved(String channel, String from, String to) {
+		find(channel, from).ifPresent((chat) -> {
+			find(channel, to).ifPresent((early) -> put(early.id(), chat.id()));
+			this.database.sql("update chat set address = ? where id = ?").params(to, chat.id()).update();
+		});
+	}
+
+	private void put(long early, long chat) {
+		this.database.sql("update inbox_message set chat_id = ? where chat_id = ?").params(chat, early).update();
+		this.database.sql("update outbox_message set chat_id = ? where chat_id = ?").params(chat, early).update();
+		this.database.sql("delete from chat where id = ?").param(early).update();
 	}
 
 	private Optional<Chat> find(String channel, String address) {
@@ -104,9 +139,12 @@ public class Chats {
 	}
 
 	void markGone(long id) {
-		this.database.sql("update chat set gone_at = ? where id = ? and gone_at is null")
+		int gone = this.database.sql("update chat set gone_at = ? where id = ? and gone_at is null")
 			.params(this.clock.instant().atOffset(ZoneOffset.UTC), id)
 			.update();
+		if (gone > 0) {
+			this.events.publishEvent(new ChatGone(id));
+		}
 	}
 
 	/** A chat that is not gone is left alone: its row may be locked by a worker. */

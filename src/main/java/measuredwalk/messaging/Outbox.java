@@ -3,6 +3,7 @@ package measuredwalk.messaging;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -78,6 +79,47 @@ public class Outbox {
 			.param(chatId)
 			.query(Outbox::entry)
 			.list();
+	}
+
+	/**
+	 * What was written to a chat last.
+	 * @param chatId the chat
+	 * @return the text, or empty when nothing was written yet
+	 */
+	public Optional<String> lastText(long chatId) {
+		return this.database
+			.sql("select text from outbox_message where chat_id = ? order by id desc fetch first row only")
+			.param(chatId)
+			.query(String.class)
+			.optional();
+	}
+
+	/**
+	 * The unique keys of the messages of a text that were written to a chat.
+	 * @param chatId the chat
+	 * @param text the text
+	 * @return their keys, oldest first
+	 */
+	public List<String> keysOf(long chatId, String text) {
+		return this.database.sql("select unique_key from outbox_message where chat_id = ? and text = ? order by id")
+			.params(chatId, text)
+			.query(String.class)
+			.list();
+	}
+
+	/**
+	 * How often a text was written to a chat lately.
+	 * @param chatId the chat
+	 * @param text the text
+	 * @param within how far back
+	 * @return how often
+	 */
+	public int countOf(long chatId, String text, Duration within) {
+		return this.database
+			.sql("select count(*) from outbox_message where chat_id = ? and text = ? and written_at > ?")
+			.params(chatId, text, this.clock.instant().minus(within).atOffset(ZoneOffset.UTC))
+			.query(Integer.class)
+			.single();
 	}
 
 	/**

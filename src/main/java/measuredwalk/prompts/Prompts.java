@@ -141,6 +141,17 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	}
 
 	/**
+	 * Reminds of a check-in at once instead of later, if a reminder was due.
+	 * @param checkInId the check-in
+	 */
+	public void remindNow(UUID checkInId) {
+		TaskInstance<Void> reminder = this.reminders.instance(checkInId.toString());
+		if (this.client.getScheduledExecution(reminder).isPresent()) {
+			this.client.reschedule(reminder, this.clock.instant());
+		}
+	}
+
+	/**
 	 * Sees to it that a chat without a dog is forgotten when its last words have gone
 	 * out.
 	 * @param chatId the chat

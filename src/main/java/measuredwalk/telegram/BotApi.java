@@ -124,8 +124,10 @@ class BotApi {
 		Integer code = ex.getErrorCode();
 		ResponseParameters parameters = ex.getParameters();
 		Integer seconds = (parameters != null) ? parameters.getRetryAfter() : null;
+		Long movedTo = (parameters != null) ? parameters.getMigrateToChatId() : null;
 		return new BotApiProblem(BotApiProblem.Kind.of((code != null) ? code : 0),
-				Duration.ofSeconds((seconds != null) ? seconds : 0), code + " " + ex.getApiResponse());
+				Duration.ofSeconds((seconds != null) ? seconds : 0), code + " " + ex.getApiResponse(),
+				(movedTo != null) ? String.valueOf(movedTo) : null);
 	}
 
 	private interface Call<T> {

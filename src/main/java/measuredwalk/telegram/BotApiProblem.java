@@ -2,6 +2,8 @@ package measuredwalk.telegram;
 
 import java.time.Duration;
 
+import org.jspecify.annotations.Nullable;
+
 /** The Bot API did not do what was asked; the message never holds the token. */
 class BotApiProblem extends RuntimeException {
 
@@ -9,10 +11,22 @@ class BotApiProblem extends RuntimeException {
 
 	private final Duration retryAfter;
 
+	private final @Nullable String movedTo;
+
 	BotApiProblem(Kind kind, Duration retryAfter, String message) {
+		this(kind, retryAfter, message, null);
+	}
+
+	BotApiProblem(Kind kind, Duration retryAfter, String message, @Nullable String movedTo) {
 		super(message);
+		this.movedTo = movedTo;
 		this.kind = kind;
 		this.retryAfter = retryAfter;
+	}
+
+	/** The address that the group has moved to, or null. */
+	@Nullable String movedTo() {
+		return this.movedTo;
 	}
 
 	/** What went wrong, by the answer's error code. */

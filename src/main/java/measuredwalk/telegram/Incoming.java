@@ -33,6 +33,15 @@ sealed interface Incoming {
 	record Membership(String address, boolean gone) implements Incoming {
 	}
 
+	/**
+	 * A group has become a supergroup and has another address from now on.
+	 *
+	 * @param from its address until now
+	 * @param to its address from now on
+	 */
+	record Moved(String from, String to) implements Incoming {
+	}
+
 	/** Not for us. */
 	record Nothing() implements Incoming {
 	}

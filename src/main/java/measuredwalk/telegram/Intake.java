@@ -97,6 +97,9 @@ class Intake {
 		else if (incoming instanceof Incoming.Membership membership) {
 			move(membership);
 		}
+		else if (incoming instanceof Incoming.Moved moved) {
+			this.chats.moved(TelegramChannel.NAME, moved.from(), moved.to());
+		}
 	}
 
 	private void move(Incoming.Membership membership) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import measuredwalk.messaging.Channel;
+import measuredwalk.messaging.Chats;
 import measuredwalk.messaging.Delivery;
 import measuredwalk.messaging.Pace;
 import measuredwalk.messaging.Parcel;
@@ -32,7 +33,10 @@ class TelegramChannel implements Channel {
 
 	private final TelegramPace pace;
 
-	TelegramChannel(BotApi api, TelegramSettings settings) {
+	private final Chats chats;
+
+	TelegramChannel(BotApi api, TelegramSettings settings, Chats chats) {
+		this.chats = chats;
 		this.api = api;
 		this.pace = new TelegramPace(settings, System::nanoTime);
 	}
@@ -54,16 +58,35 @@ class TelegramChannel implements Channel {
 
 	@Override
 	public Delivery deliver(Parcel parcel) {
-		SendMessage message = SendMessage.builder().chatId(parcel.address()).text(parcel.text()).build();
-		if (!parcel.choices().isEmpty()) {
-			message.setReplyMarkup(buttons(parcel));
-		}
 		try {
-			return Delivery.taken(String.valueOf(this.api.call(message).getMessageId()));
+			return deliver(parcel, parcel.address());
+		}
+		catch (BotApiProblem ex) {
+			String movedTo = ex.movedTo();
+			if (movedTo == null) {
+				return delivery(ex);
+			}
+			this.chats.moved(NAME, parcel.address(), movedTo);
+			return deliverAgain(parcel, movedTo);
+		}
+	}
+
+	/** A group that has become a supergroup takes it at its new address. */
+	private Delivery deliverAgain(Parcel parcel, String address) {
+		try {
+			return deliver(parcel, address);
 		}
 		catch (BotApiProblem ex) {
 			return delivery(ex);
 		}
+	}
+
+	private Delivery deliver(Parcel parcel, String address) {
+		SendMessage message = SendMessage.builder().chatId(address).text(parcel.text()).build();
+		if (!parcel.choices().isEmpty()) {
+			message.setReplyMarkup(buttons(parcel));
+		}
+		return Delivery.taken(String.valueOf(this.api.call(message).getMessageId()));
 	}
 
 	private static Delivery delivery(BotApiProblem problem) {

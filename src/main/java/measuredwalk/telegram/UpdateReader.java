@@ -12,7 +12,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import measuredwalk.messaging.Arrival;
 import measuredwalk.messaging.Attachment;
+import measuredwalk.messaging.Chats;
+import measuredwalk.messaging.OpenQuestions;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.telegram.telegrambots.meta.api.objects.CallbackQuery;
 import org.telegram.telegrambots.meta.api.objects.Update;
@@ -42,7 +45,13 @@ class UpdateReader {
 	/** How old an update is does not depend on a rehearsal. */
 	private final Clock realClock = Clock.systemUTC();
 
-	UpdateReader(Introduction introduction, Clock clock) {
+	private final Chats chats;
+
+	private final ObjectProvider<OpenQuestions> questions;
+
+	UpdateReader(Introduction introduction, Clock clock, Chats chats, ObjectProvider<OpenQuestions> questions) {
+		this.chats = chats;
+		this.questions = questions;
 		this.introduction = introduction;
 		this.clock = clock;
 	}
@@ -68,6 +77,10 @@ class UpdateReader {
 	}
 
 	private Incoming told(String prefix, Update update, Message message, @Nullable Integer seconds) {
+		Optional<Incoming> moved = moved(message);
+		if (moved.isPresent()) {
+			return moved.get();
+		}
 		BotIdentity us = this.introduction.identity();
 		String text = Optional.ofNullable(message.getText())
 			.or(() -> Optional.ofNullable(message.getCaption()))
@@ -75,11 +88,31 @@ class UpdateReader {
 		Attachment attachment = Attachments.of(message).orElse(null);
 		boolean empty = text.isBlank() && attachment == null;
 		boolean group = isGroup(message);
-		if (empty || fromBot(message.getFrom()) || (group && !GroupTalk.toUs(message, text, us))) {
+		if (empty || fromBot(message.getFrom())
+				|| (group && !GroupTalk.toUs(message, text, us) && !answers(message, text))) {
 			return new Incoming.Nothing();
 		}
 		return new Incoming.Told(new Arrival(String.valueOf(message.getChatId()), key(prefix, update, message),
 				name(message.getFrom()), group ? GroupTalk.withoutName(text, us) : text, attachment, sentAt(seconds)));
+	}
+
+	/** Both groups get a message that tells of it, in whatever order. */
+	private static Optional<Incoming> moved(Message message) {
+		String here = String.valueOf(message.getChatId());
+		if (message.getMigrateToChatId() != null) {
+			return Optional.of(new Incoming.Moved(here, String.valueOf(message.getMigrateToChatId())));
+		}
+		return Optional.ofNullable(message.getMigrateFromChatId())
+			.map((from) -> new Incoming.Moved(String.valueOf(from), here));
+	}
+
+	/** While a question waits in a group, what is said there is its answer. */
+	private boolean answers(Message message, String text) {
+		OpenQuestions open = this.questions.getIfAvailable();
+		return open != null && !text.startsWith("/")
+				&& this.chats.known(TelegramChannel.NAME, String.valueOf(message.getChatId()))
+					.filter((chat) -> open.waitsIn(chat.id()))
+					.isPresent();
 	}
 
 	/**

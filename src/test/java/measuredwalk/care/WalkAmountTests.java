@@ -43,7 +43,8 @@ class WalkAmountTests {
 			null, new Plan(DAY, 20, 2, 6, 40), List.of(), false, List.of(), DAY, EVENING, 0);
 
 	private final Turn turn = new Turn(new IncomingMessage(1, 1, "Rowan", "some words", EVENING, null),
-			new Carer(UUID.randomUUID(), this.dog.household().id(), 1, "Rowan", false), this.dog);
+			new Carer(UUID.randomUUID(), this.dog.household().id(), 1, "Rowan", false), this.dog, List.of(this.dog),
+			"some words");
 
 	private static WalkTold distance(double metres) {
 		return new WalkTold(null, null, null, metres, null, null, null);

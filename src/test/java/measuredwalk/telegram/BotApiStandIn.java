@@ -59,6 +59,8 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final AtomicInteger messageIds = new AtomicInteger(1000);
 
+	private final Map<Long, Long> moved = new ConcurrentHashMap<>();
+
 	private final List<String> commands = new CopyOnWriteArrayList<>();
 
 	private volatile String webhook = "";
@@ -110,6 +112,11 @@ final class BotApiStandIn implements AutoCloseable {
 
 	void block(long chatId) {
 		this.blocked.add(chatId);
+	}
+
+	/** A group has become a supergroup and takes no more messages at its old address. */
+	void move(long from, long to) {
+		this.moved.put(from, to);
 	}
 
 	void unblock(long chatId) {
@@ -255,6 +262,12 @@ final class BotApiStandIn implements AutoCloseable {
 		String text = request.path("text").asText();
 		if (this.blocked.contains(chatId)) {
 			return error(403, "Forbidden: bot was blocked by the user");
+		}
+		Long movedTo = this.moved.get(chatId);
+		if (movedTo != null) {
+			ObjectNode gone = error(400, "Bad Request: group chat was upgraded to a supergroup chat");
+			gone.putObject("parameters").put("migrate_to_chat_id", movedTo);
+			return gone;
 		}
 		if (text.isBlank()) {
 			return error(400, "Bad Request: message text is empty");

@@ -70,6 +70,12 @@ final class StandInPeople {
 		return add("message", message);
 	}
 
+	/** A group becomes a supergroup: each of the two gets a message that says so. */
+	void migrate(long from, long to) {
+		add("message", message(from).put("migrate_to_chat_id", to));
+		add("message", message(to).put("migrate_from_chat_id", from));
+	}
+
 	JsonNode press(long chatId, StandInMessage on, String data) {
 		ObjectNode query = this.mapper.createObjectNode()
 			.put("id", "press-" + this.nextMessage.getAndIncrement())

@@ -10,6 +10,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
 
@@ -18,6 +20,9 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
 import measuredwalk.household.NewDog;
+import measuredwalk.journal.Attached;
+import measuredwalk.journal.AttachmentKind;
+import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.messaging.Attachment;
@@ -63,6 +68,9 @@ abstract class TelegramStory {
 	private Journal journal;
 
 	@Autowired
+	private Attachments attachments;
+
+	@Autowired
 	private Chats chats;
 
 	@Autowired
@@ -95,7 +103,8 @@ abstract class TelegramStory {
 
 	@Test
 	void introducesItselfWithItsCommands() {
-		eventually().untilAsserted(() -> assertThat(api.commands()).contains("walk", "morning", "today", "stop"));
+		Set<String> described = ResourceBundle.getBundle("measuredwalk.telegram.commands").keySet();
+		eventually().untilAsserted(() -> assertThat(api.commands()).containsExactlyInAnyOrderElementsOf(described));
 		eventually().untilAsserted(() -> assertThat(this.joinLinks.to("ABC"))
 			.contains("https://t.me/" + BotApiStandIn.BOT_NAME + "?start=ABC"));
 	}
@@ -173,6 +182,82 @@ abstract class TelegramStory {
 		eventually().untilAsserted(() -> assertThat(minutesOf(dog.id())).containsExactly(24.0));
 		assertThat(this.inbox.of(chatId()))
 			.anyMatch((each) -> new Attachment(Attachment.Kind.PHOTO, "photo-file").equals(each.attachment()));
+		UUID walk = this.journal.walks(dog.id()).get(0).id();
+		assertThat(this.attachments.of(dog.id())).singleElement().satisfies((each) -> {
+			assertThat(each.entryId()).isEqualTo(walk);
+			assertThat(each.reference()).isEqualTo("photo-file");
+			assertThat(each.kind()).isEqualTo(AttachmentKind.PHOTO);
+		});
+	}
+
+	@Test
+	void putsAPictureWithoutWordsToWhatWasToldLastAndAsksForWords() {
+		Dog dog = joined(this.chat);
+		people.say(this.chat, "24 minutes, no signs");
+		eventually().untilAsserted(() -> assertThat(minutesOf(dog.id())).containsExactly(24.0));
+		people.show(this.chat, "");
+		eventually()
+			.untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).contains("log for the clinic", "few words"));
+		UUID walk = this.journal.walks(dog.id()).get(0).id();
+		assertThat(this.attachments.of(dog.id())).extracting(Attached::entryId).containsExactly(walk);
+	}
+
+	@Test
+	void asksOfWhichDogAPictureIs() {
+		Dog first = joined(this.chat);
+		Dog second = this.households.enrolInto(newDog("Tarn"), first.household().id(), "test").orElseThrow().dog();
+		people.show(this.chat, "");
+		eventually().untilAsserted(() -> assertThat(api.lastTo(this.chat).labels()).contains("Bracken", "Tarn"));
+		people.say(this.chat, "Tarn");
+		eventually().untilAsserted(() -> assertThat(this.attachments.of(second.id())).hasSize(1));
+		assertThat(this.attachments.of(first.id())).isEmpty();
+	}
+
+	@Test
+	void takesWhatIsSaidInAGroupWhileAQuestionWaitsAsItsAnswer() {
+		long group = -nextChat.getAndIncrement();
+		Dog dog = joined(group);
+		people.sayInGroup(group, "20 minutes and she was fine, not for the bot");
+		people.say(group, "/walk");
+		eventually().untilAsserted(() -> assertThat(api.lastTo(group).labels()).contains("20 minutes"));
+		people.sayInGroup(group, "it was 28 minutes");
+		eventually().untilAsserted(() -> assertThat(minutesOf(dog.id())).containsExactly(28.0));
+	}
+
+	@Test
+	void keepsAGroupThatBecomesASupergroup() {
+		long group = -nextChat.getAndIncrement();
+		joined(group);
+		long supergroup = group - 1_000_000_000_000L;
+		people.migrate(group, supergroup);
+		people.say(supergroup, "/log");
+		eventually()
+			.untilAsserted(() -> assertThat(api.textsTo(supergroup)).anyMatch((text) -> text.contains("Bracken")));
+	}
+
+	@Test
+	void sendsToASupergroupOfWhichOnlyTheServersAnswerTells() {
+		long group = -nextChat.getAndIncrement();
+		joined(group);
+		long supergroup = group - 1_000_000_000_000L;
+		api.move(group, supergroup);
+		write(group, "moved", "Do you hear me?");
+		eventually().untilAsserted(() -> assertThat(api.textsTo(supergroup)).contains("Do you hear me?"));
+		people.say(supergroup, "/log");
+		eventually()
+			.untilAsserted(() -> assertThat(api.textsTo(supergroup)).anyMatch((text) -> text.contains("Bracken")));
+	}
+
+	@Test
+	void asksTheOtherCarerWhenTheFirstCannotBeReached() throws IOException, InterruptedException {
+		Dog dog = joined(this.chat);
+		long other = nextChat.getAndIncrement();
+		people.say(other, "/start " + this.households.shareCode(dog.household().id(), "test"));
+		eventually().until(() -> api.textsTo(other).stream().anyMatch((text) -> text.startsWith("You share")));
+		api.block(this.chat);
+		moveToNextMorning();
+		eventually().untilAsserted(
+				() -> assertThat(api.textsTo(other)).anyMatch((text) -> text.startsWith("Good morning. How did")));
 	}
 
 	@Test
@@ -290,26 +375,33 @@ abstract class TelegramStory {
 	void movesTheRehearsalClockOnlyWhenTelegramHasTakenWhatWasDue() throws IOException, InterruptedException {
 		Dog dog = joined(this.chat);
 		api.failSending(this.chat, Fault.FLOOD);
+		int before = api.textsTo(this.chat).size();
+		assertThat(moveToNextMorning()).isEqualTo(200);
+		assertThat(api.textsTo(this.chat)).hasSize(before + 1).last().asString().contains(dog.name());
+	}
+
+	private int moveToNextMorning() throws IOException, InterruptedException {
 		Instant morning = Instant.parse(get("/rehearsal/clock").body().replaceAll(".*\"now\":\"([^\"]+)\".*", "$1"))
 			.truncatedTo(ChronoUnit.DAYS)
 			.plus(1, ChronoUnit.DAYS)
 			.plus(Duration.ofHours(8));
-		int before = api.textsTo(this.chat).size();
 		HttpRequest move = HttpRequest.newBuilder(uri("/rehearsal/clock"))
 			.header("Content-Type", "application/json")
 			.POST(HttpRequest.BodyPublishers.ofString("{\"now\":\"" + morning + "\"}"))
 			.build();
-		HttpResponse<String> answer = HttpClient.newHttpClient().send(move, HttpResponse.BodyHandlers.ofString());
-		assertThat(answer.statusCode()).isEqualTo(200);
-		assertThat(api.textsTo(this.chat)).hasSize(before + 1).last().asString().contains(dog.name());
+		return HttpClient.newHttpClient().send(move, HttpResponse.BodyHandlers.ofString()).statusCode();
 	}
 
 	private Dog joined(long address) {
-		Enrolment enrolment = this.households.enrol(new NewDog("Bracken", 24.0, 11.0, true, null,
-				ZoneId.of("Europe/London"), 20, 2, 6.0, 45.0, List.of(), List.of()), "test");
+		Enrolment enrolment = this.households.enrol(newDog("Bracken"), "test");
 		people.say(address, "/start " + enrolment.joinCode());
 		eventually().until(() -> api.textsTo(address).stream().anyMatch((text) -> text.startsWith("You share")));
 		return enrolment.dog();
+	}
+
+	private static NewDog newDog(String name) {
+		return new NewDog(name, 24.0, 11.0, true, null, ZoneId.of("Europe/London"), 20, 2, 6.0, 45.0, List.of(),
+				List.of());
 	}
 
 	private void write(long address, String key, String text) {

@@ -11,8 +11,10 @@ import measuredwalk.clinic.caseload.Caseload;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
+import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
 import measuredwalk.messaging.Chats;
+import measuredwalk.prompts.Prompts;
 import measuredwalk.suggestions.Suggestions;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -52,8 +54,14 @@ class DogApi {
 
 	private final AccessRecord record;
 
+	private final Prompts prompts;
+
+	private final Attachments attachments;
+
 	DogApi(Households households, Journal journal, Suggestions suggestions, Chats chats, Everything everything,
-			JoinLinks links, Caseload caseload, AccessRecord record) {
+			JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts, Attachments attachments) {
+		this.attachments = attachments;
+		this.prompts = prompts;
 		this.links = links;
 		this.caseload = caseload;
 		this.record = record;
@@ -67,11 +75,25 @@ class DogApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	Enrolled enrol(@RequestBody DogRequest request, Principal staff) {
-		Enrolment enrolment = this.households.enrol(request.newDog(), staff.getName());
+		Enrolment enrolment = enrolled(request, staff.getName());
 		this.record.add(staff.getName(), "took on a dog", enrolment.dog().id().toString());
 		this.caseload.lookAt(enrolment.dog().id());
 		return new Enrolled(enrolment.dog().id(), enrolment.joinCode(),
-				this.links.to(enrolment.joinCode()).orElse(null));
+				this.links.to(enrolment.joinCode()).orElse(null), enrolment.dog().household().id());
+	}
+
+	/** With a household named, the dog shares its people and their log. */
+	private Enrolment enrolled(DogRequest request, String staff) {
+		UUID household = request.householdId();
+		if (household == null) {
+			return this.households.enrol(request.newDog(), staff);
+		}
+		Enrolment enrolment = this.households.enrolInto(request.newDog(), household, staff)
+			.orElseThrow(() -> new BadRequest("There is no household " + household + "; see a dog's householdId."));
+		if (!this.households.carersOf(household).isEmpty()) {
+			this.prompts.expect(enrolment.dog());
+		}
+		return enrolment;
 	}
 
 	@GetMapping
@@ -119,7 +141,7 @@ class DogApi {
 		dog(id);
 		return JournalView.of(history ? this.journal.walkHistory(id) : this.journal.walks(id),
 				history ? this.journal.morningHistory(id) : this.journal.mornings(id),
-				this.households.medicationsOf(id));
+				this.households.medicationsOf(id), this.attachments.of(id));
 	}
 
 	@GetMapping("/{id}/suggestion")
@@ -138,7 +160,7 @@ class DogApi {
 		return this.households.dog(id).orElseThrow(() -> new NotFound("dog", id));
 	}
 
-	record Enrolled(UUID id, String joinCode, @Nullable String joinLink) {
+	record Enrolled(UUID id, String joinCode, @Nullable String joinLink, UUID householdId) {
 	}
 
 }

@@ -4,8 +4,10 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
 
 import measuredwalk.household.DogChange;
 import measuredwalk.household.NewDog;
@@ -15,13 +17,17 @@ import org.jspecify.annotations.Nullable;
 record DogRequest(@Nullable String name, @Nullable Double weightKg, @Nullable Double ageYears,
 		@Nullable Boolean fullyGrown, @Nullable LocalDate surgeryDate, @Nullable String timeZone,
 		@Nullable Double planMinutes, @Nullable Integer walksPerDay, @Nullable Double minMinutes,
-		@Nullable Double maxMinutes, @Nullable List<String> walkTimes, @Nullable List<String> medications) {
+		@Nullable Double maxMinutes, @Nullable List<String> walkTimes, @Nullable List<String> medications,
+		@Nullable UUID householdId) {
 
+	/** A dog that joins a household need name no zone: it has the household's. */
 	NewDog newDog() {
 		return new NewDog(required("name", this.name), this.weightKg, this.ageYears,
 				Objects.requireNonNullElse(this.fullyGrown, true), this.surgeryDate,
-				zone(required("timeZone", this.timeZone)), required("planMinutes", this.planMinutes), this.walksPerDay,
-				this.minMinutes, this.maxMinutes, times(), Objects.requireNonNullElse(this.medications, List.of()));
+				(this.householdId != null && this.timeZone == null) ? ZoneOffset.UTC
+						: zone(required("timeZone", this.timeZone)),
+				required("planMinutes", this.planMinutes), this.walksPerDay, this.minMinutes, this.maxMinutes, times(),
+				Objects.requireNonNullElse(this.medications, List.of()));
 	}
 
 	DogChange change() {

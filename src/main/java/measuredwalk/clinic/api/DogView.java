@@ -11,12 +11,13 @@ import org.jspecify.annotations.Nullable;
 /** A dog as the API shows it. */
 record DogView(UUID id, String name, @Nullable Double weightKg, @Nullable Double ageYears, String timeZone,
 		double planMinutes, int walksPerDay, double minMinutes, double maxMinutes, List<String> walkTimes,
-		List<String> medications, Instant enrolledAt) {
+		List<String> medications, Instant enrolledAt, UUID householdId) {
 
 	static DogView of(Dog dog) {
 		return new DogView(dog.id(), dog.name(), dog.weightKg(), dog.ageYears(), dog.household().timeZone().getId(),
 				dog.plan().planMinutes(), dog.plan().walksPerDay(), dog.plan().minMinutes(), dog.plan().maxMinutes(),
-				dog.walkTimes().stream().map(LocalTime::toString).toList(), dog.medications(), dog.enrolledAt());
+				dog.walkTimes().stream().map(LocalTime::toString).toList(), dog.medications(), dog.enrolledAt(),
+				dog.household().id());
 	}
 
 }

@@ -13,6 +13,7 @@ import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.Plan;
+import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
 import measuredwalk.messaging.Inbox;
 import measuredwalk.messaging.Outbox;
@@ -28,11 +29,15 @@ class Everything {
 
 	private final Alerts alerts;
 
+	private final Attachments attachments;
+
 	private final Inbox inbox;
 
 	private final Outbox outbox;
 
-	Everything(Households households, Journal journal, Alerts alerts, Inbox inbox, Outbox outbox) {
+	Everything(Households households, Journal journal, Alerts alerts, Inbox inbox, Outbox outbox,
+			Attachments attachments) {
+		this.attachments = attachments;
 		this.households = households;
 		this.journal = journal;
 		this.alerts = alerts;
@@ -47,7 +52,7 @@ class Everything {
 		messages.sort(Comparator.comparing(Message::at));
 		return new Export(DogView.of(dog), this.households.plansOf(dog.id()),
 				JournalView.of(this.journal.walkHistory(dog.id()), this.journal.morningHistory(dog.id()),
-						this.households.medicationsOf(dog.id())),
+						this.households.medicationsOf(dog.id()), this.attachments.of(dog.id())),
 				this.alerts.of(dog.id()), carers.stream().map((carer) -> new Person(carer.id(), carer.name())).toList(),
 				messages);
 	}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.UUID;
 
 import measuredwalk.household.Medication;
+import measuredwalk.journal.Attached;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.Said;
@@ -22,39 +23,47 @@ import measuredwalk.signs.SignKind;
 import org.jspecify.annotations.Nullable;
 
 /** A dog's journal as the API shows it. */
-record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications) {
+record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications,
+		List<Attached> attachments) {
 
-	static JournalView of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Medication> medications) {
-		return new JournalView(walks.stream().map(WalkView::of).toList(),
-				mornings.stream().map(MorningView::of).toList(), medications);
+	static JournalView of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Medication> medications,
+			List<Attached> attachments) {
+		return new JournalView(walks.stream().map((walk) -> WalkView.of(walk, of(walk.id(), attachments))).toList(),
+				mornings.stream().map((morning) -> MorningView.of(morning, of(morning.id(), attachments))).toList(),
+				medications, attachments);
+	}
+
+	private static List<Attached> of(UUID entryId, List<Attached> attachments) {
+		return attachments.stream().filter((each) -> entryId.equals(each.entryId())).toList();
 	}
 
 	record WalkView(UUID id, LocalDate date, @Nullable String start, @Nullable Double minutes,
 			@Nullable Double minutesLow, @Nullable Double minutesHigh, @Nullable Double distanceMetres,
 			boolean minutesEstimated, @Nullable Overall overall, List<SignView> signs, List<String> unsure,
 			String reportedBy, Instant reportedAt, List<String> said, int version, Standing standing,
-			@Nullable String endedBy, @Nullable Instant endedAt) {
+			@Nullable String endedBy, @Nullable Instant endedAt, List<Attached> attachments) {
 
-		private static WalkView of(WalkEntry entry) {
+		private static WalkView of(WalkEntry entry, List<Attached> attachments) {
 			WalkFacts facts = entry.facts();
 			return new WalkView(entry.id(), facts.date(), (facts.start() != null) ? facts.start().toString() : null,
 					facts.minutes(), facts.minutesLow(), facts.minutesHigh(), facts.distanceMetres(),
 					facts.minutesEstimated(), facts.overall(), SignView.of(facts.signs()), facts.unsure(),
 					entry.reportedBy().name(), entry.reportedAt(), entry.said().stream().map(Said::text).toList(),
-					entry.version(), entry.standing(), entry.endedBy(), entry.endedAt());
+					entry.version(), entry.standing(), entry.endedBy(), entry.endedAt(), attachments);
 		}
 	}
 
 	record MorningView(UUID id, LocalDate date, @Nullable Double stiffMinutes, @Nullable Overall overall,
 			List<SignView> signs, List<String> unsure, String reportedBy, Instant reportedAt, List<String> said,
-			int version, Standing standing, @Nullable String endedBy, @Nullable Instant endedAt) {
+			int version, Standing standing, @Nullable String endedBy, @Nullable Instant endedAt,
+			List<Attached> attachments) {
 
-		private static MorningView of(MorningEntry entry) {
+		private static MorningView of(MorningEntry entry, List<Attached> attachments) {
 			MorningFacts facts = entry.facts();
 			return new MorningView(entry.id(), facts.date(), facts.stiffMinutes(), facts.overall(),
 					SignView.of(facts.signs()), facts.unsure(), entry.reportedBy().name(), entry.reportedAt(),
 					entry.said().stream().map(Said::text).toList(), entry.version(), entry.standing(), entry.endedBy(),
-					entry.endedAt());
+					entry.endedAt(), attachments);
 		}
 	}
 

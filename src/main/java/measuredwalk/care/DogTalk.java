@@ -1,0 +1,138 @@
+package measuredwalk.care;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import measuredwalk.conversations.CheckIn;
+import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Phrase;
+import measuredwalk.journal.JournalEntry;
+import measuredwalk.journal.Note;
+import measuredwalk.journal.NoteTopic;
+import measuredwalk.journal.Notes;
+import measuredwalk.journal.WalkEntry;
+import measuredwalk.reading.Correction;
+import measuredwalk.reading.Reading;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** What words about one dog cause, in the conversation that is open about it. */
+@Component
+class DogTalk {
+
+	private final CheckIns checkIns;
+
+	private final AskedBefore asked;
+
+	private final CheckInTalk talk;
+
+	private final SmallTalk smallTalk;
+
+	private final Corrections corrections;
+
+	private final EntryWords words;
+
+	private final SuggestionWords suggestions;
+
+	private final AskBacks askBacks;
+
+	private final FirstDragging dragging;
+
+	private final SameWalk sameWalk;
+
+	private final Notes notes;
+
+	DogTalk(CheckIns checkIns, AskedBefore asked, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
+			EntryWords words, SuggestionWords suggestions, AskBacks askBacks, FirstDragging dragging, SameWalk sameWalk,
+			Notes notes) {
+		this.checkIns = checkIns;
+		this.asked = asked;
+		this.talk = talk;
+		this.smallTalk = smallTalk;
+		this.corrections = corrections;
+		this.words = words;
+		this.suggestions = suggestions;
+		this.askBacks = askBacks;
+		this.dragging = dragging;
+		this.sameWalk = sameWalk;
+		this.notes = notes;
+	}
+
+	void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (this.asked.answered(turn, open, reply) || saysNoWalk(turn, reading, open, reply)) {
+			return;
+		}
+		Optional<Correction> correction = this.askBacks.answered(reading, open)
+			.or(() -> Optional.ofNullable(reading.correction()));
+		if (correction.isPresent() && corrected(turn, correction.get(), open, reply)) {
+			goOnAfterChange(turn, open, reply);
+		}
+		else {
+			facts(turn, reading, open, reply);
+		}
+	}
+
+	/** Says what an entry says now that it is put right. */
+	boolean corrected(Turn turn, Correction correction, @Nullable CheckIn open, Reply reply) {
+		Optional<JournalEntry> changed = this.corrections.apply(turn, correction, open);
+		changed.ifPresent((entry) -> reply.say(Phrase.CHANGED,
+				Map.of("entry", turn.named(this.words.entry(entry, turn.today())))));
+		return changed.isPresent();
+	}
+
+	private void facts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		boolean firstDragging = this.dragging.isFirst(turn, reading);
+		Optional<WalkEntry> other = this.sameWalk.perhaps(turn, reading);
+		if (firstDragging || other.isPresent()) {
+			reply.holdQuestions();
+		}
+		if (!this.talk.take(turn, reading, open, reply)) {
+			noFacts(turn, reading, open, reply);
+		}
+		else if (firstDragging) {
+			this.dragging.ask(turn, reply);
+		}
+		else if (other.isPresent()) {
+			this.sameWalk.ask(turn, other.get(), reply);
+		}
+		else {
+			this.askBacks.askIfUnsure(turn, reading, reply);
+		}
+	}
+
+	/** 'No walk today' answers a check-in about a walk that nothing was told of yet. */
+	boolean saysNoWalk(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (!reading.noWalk() || !reading.walks().isEmpty() || !reading.signs().isEmpty()) {
+			return false;
+		}
+		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
+			this.checkIns.close(turn.chatId());
+		}
+		else {
+			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
+		}
+		reply.say(Phrase.NO_WALK);
+		return true;
+	}
+
+	private void goOnAfterChange(Turn turn, @Nullable CheckIn open, Reply reply) {
+		if (open == null || open.asked().isEmpty()) {
+			reply.say(turn.named(this.suggestions.today(turn.dog())));
+		}
+		else {
+			this.checkIns.waiting(open.id(), Map.of("dog", turn.dog().name())).ifPresent(reply::ask);
+		}
+	}
+
+	private void noFacts(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (open == null) {
+			this.smallTalk.answer(turn, reading, reply);
+		}
+		else {
+			this.smallTalk.answerInside(turn, reading, open, reply);
+			this.talk.goOn(turn, open, Set.of(), reply);
+		}
+	}
+
+}

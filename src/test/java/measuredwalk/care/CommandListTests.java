@@ -1,0 +1,28 @@
+package measuredwalk.care;
+
+import java.util.ResourceBundle;
+import java.util.TreeSet;
+
+import measuredwalk.conversations.CheckIns;
+import measuredwalk.household.Households;
+import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.mock;
+
+class CommandListTests {
+
+	private final CommandList commands = new CommandList(mock(Households.class), mock(CheckIns.class),
+			mock(CheckInTalk.class), mock(TodayTalk.class), mock(LogWords.class), mock(TakingBack.class),
+			mock(HoursTalk.class), mock(ExportWords.class), mock(Erasing.class), mock(Leaving.class));
+
+	@Test
+	void theChatProgramIsToldOfEveryCommandThatThereIs() {
+		TreeSet<String> described = new TreeSet<>();
+		ResourceBundle.getBundle("measuredwalk.telegram.commands")
+			.keySet()
+			.forEach((name) -> described.add("/" + name));
+		assertThat(described).isEqualTo(this.commands.names());
+	}
+
+}
