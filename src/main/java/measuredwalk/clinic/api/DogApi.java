@@ -12,6 +12,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Chats;
 import measuredwalk.suggestions.Suggestions;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,8 @@ class DogApi {
 
 	private final Journal journal;
 
+	private final Notes notes;
+
 	private final Suggestions suggestions;
 
 	private final Chats chats;
@@ -52,13 +55,14 @@ class DogApi {
 
 	private final AccessRecord record;
 
-	DogApi(Households households, Journal journal, Suggestions suggestions, Chats chats, Everything everything,
-			JoinLinks links, Caseload caseload, AccessRecord record) {
+	DogApi(Households households, Journal journal, Notes notes, Suggestions suggestions, Chats chats,
+			Everything everything, JoinLinks links, Caseload caseload, AccessRecord record) {
 		this.links = links;
 		this.caseload = caseload;
 		this.record = record;
 		this.households = households;
 		this.journal = journal;
+		this.notes = notes;
 		this.suggestions = suggestions;
 		this.chats = chats;
 		this.everything = everything;
@@ -119,7 +123,7 @@ class DogApi {
 		dog(id);
 		return JournalView.of(history ? this.journal.walkHistory(id) : this.journal.walks(id),
 				history ? this.journal.morningHistory(id) : this.journal.mornings(id),
-				this.households.medicationsOf(id));
+				this.households.medicationsOf(id), this.notes.of(id));
 	}
 
 	@GetMapping("/{id}/suggestion")

@@ -8,6 +8,8 @@ import java.util.UUID;
 import measuredwalk.household.Medication;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.Note;
+import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Standing;
 import measuredwalk.journal.WalkEntry;
@@ -22,11 +24,22 @@ import measuredwalk.signs.SignKind;
 import org.jspecify.annotations.Nullable;
 
 /** A dog's journal as the API shows it. */
-record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications) {
+record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications,
+		List<NoteView> notes) {
 
-	static JournalView of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Medication> medications) {
+	static JournalView of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Medication> medications,
+			List<Note> notes) {
 		return new JournalView(walks.stream().map(WalkView::of).toList(),
-				mornings.stream().map(MorningView::of).toList(), medications);
+				mornings.stream().map(MorningView::of).toList(), medications,
+				notes.stream().map(NoteView::of).toList());
+	}
+
+	/** What was told that is neither a walk nor a morning. */
+	record NoteView(NoteTopic topic, LocalDate date, String said, String reportedBy, Instant reportedAt) {
+
+		private static NoteView of(Note note) {
+			return new NoteView(note.topic(), note.date(), note.said().text(), note.said().by(), note.said().at());
+		}
 	}
 
 	record WalkView(UUID id, LocalDate date, @Nullable String start, @Nullable Double minutes,

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Coded;
 import measuredwalk.signs.Sign;
@@ -105,6 +106,16 @@ final class Wording {
 		double high = Objects.requireNonNullElse(facts.minutesHigh(), facts.minutes());
 		String minutes = (high - low >= 1) ? figure(low) + " to " + figure(high) : figure(facts.minutes());
 		return (facts.minutesEstimated() ? "about " : "") + minutes + " min";
+	}
+
+	static String note(NoteTopic topic) {
+		return switch (topic) {
+			case WEIGHT -> "Weekly answer: weight";
+			case MUSCLE -> "Weekly answer: muscle";
+			case MEDICINES -> "Weekly answer: medicines";
+			case ENJOYMENT -> "Weekly answer: enjoyment";
+			case NO_WALK -> "No walk that day";
+		};
 	}
 
 	static String morning(MorningFacts facts) {
