@@ -17,4 +17,14 @@ public interface BurdenDays {
 	 */
 	List<BurdenDay> of(Dog dog, LocalDate until, int days);
 
+	/**
+	 * How many flares there were: spells of being worse than the dog's own usual on every
+	 * day told of, that last into a further day.
+	 * @param dog the dog
+	 * @param until the last day
+	 * @param days how many days to look at, at least 1
+	 * @return the count
+	 */
+	int flares(Dog dog, LocalDate until, int days);
+
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -119,12 +120,16 @@ public final class TimelinePicture {
 		if (!changes.isEmpty()) {
 			surface.line(x, TOP - 4, x, FLOOR, Look.dashed(Style.FAINT, 1, 2, 3));
 		}
-		for (int i = 0; i < changes.size(); i++) {
-			PictureDay.Change change = changes.get(i);
-			double at = x;
-			double line = TOP - 8 - 12 * (i % 2);
-			surface.titled(change.words(), () -> surface.words(new Spot(at, line), change.kind().name().substring(0, 1),
-					Style.WORDS, Anchor.MIDDLE, Style.INK));
+		List<PictureDay.ChangeKind> kinds = changes.stream().map(PictureDay.Change::kind).distinct().toList();
+		for (int i = 0; i < kinds.size(); i++) {
+			PictureDay.ChangeKind kind = kinds.get(i);
+			double line = TOP - 8 - 12 * i;
+			String title = changes.stream()
+				.filter((change) -> change.kind() == kind)
+				.map(PictureDay.Change::words)
+				.collect(Collectors.joining("; "));
+			surface.titled(title, () -> surface.words(new Spot(x, line), kind.name().substring(0, 1), Style.WORDS,
+					Anchor.MIDDLE, Style.INK));
 		}
 	}
 

@@ -12,11 +12,11 @@ import java.util.UUID;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.NewDog;
-import measuredwalk.journal.Journal;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.Note;
 import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.Notes;
+import measuredwalk.journal.QuietJournal;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Teller;
 import measuredwalk.journal.WalkFacts;
@@ -37,7 +37,7 @@ public class KnownPatient {
 
 	private final Households households;
 
-	private final Journal journal;
+	private final QuietJournal journal;
 
 	private final Notes notes;
 
@@ -45,7 +45,7 @@ public class KnownPatient {
 
 	private final Clock clock;
 
-	KnownPatient(Households households, Journal journal, Notes notes, JdbcClient database, Clock clock) {
+	KnownPatient(Households households, QuietJournal journal, Notes notes, JdbcClient database, Clock clock) {
 		this.households = households;
 		this.journal = journal;
 		this.notes = notes;

@@ -46,7 +46,7 @@ public record AlertLine(UUID id, UUID dogId, String dogName, String level, Strin
 				raised + "; " + ((seen != null) ? seen : "not seen yet") + closed(alert, zone), unsent);
 	}
 
-	private static String words(Alert alert) {
+	static String words(Alert alert) {
 		return switch (alert.level()) {
 			case EMERGENCY -> "Emergency";
 			case SAME_DAY -> "Same day";

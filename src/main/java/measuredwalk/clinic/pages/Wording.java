@@ -1,5 +1,6 @@
 package measuredwalk.clinic.pages;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -45,6 +46,15 @@ final class Wording {
 	static String figure(double figure) {
 		double rounded = Math.round(figure * 10) / 10.0;
 		return (rounded == Math.rint(rounded)) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+	}
+
+	/** How long something took, in the unit that fits. */
+	static String span(Duration span) {
+		long minutes = span.toMinutes();
+		if (minutes < 120) {
+			return minutes + " min";
+		}
+		return (minutes < 48 * 60) ? Math.round(minutes / 60.0) + " h" : Math.round(minutes / 1440.0) + " days";
 	}
 
 	static String dose(int walks, double minutes) {
