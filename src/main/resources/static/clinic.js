@@ -4,9 +4,3 @@ document.addEventListener('click', (event) => {
 		window.print();
 	}
 });
-// The newest days stand at the right end; on a narrow screen that end is shown first.
-document.addEventListener('DOMContentLoaded', () => {
-	document.querySelectorAll('.timeline').forEach((picture) => {
-		picture.scrollLeft = picture.scrollWidth;
-	});
-});

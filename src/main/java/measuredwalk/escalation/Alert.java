@@ -19,9 +19,13 @@ import org.jspecify.annotations.Nullable;
  * @param acknowledgedBy who has seen it, or null
  * @param acknowledgedAt when, or null
  * @param note what was noted when it was acknowledged, or null
+ * @param closedBy who closed it, or null
+ * @param closedAt when, or null
+ * @param closeNote what was noted when it was closed, or null
  */
 public record Alert(UUID id, UUID dogId, AlertLevel level, Instant raisedAt, String reason, List<Evidence> evidence,
-		AlertStatus status, @Nullable String acknowledgedBy, @Nullable Instant acknowledgedAt, @Nullable String note) {
+		AlertStatus status, @Nullable String acknowledgedBy, @Nullable Instant acknowledgedAt, @Nullable String note,
+		@Nullable String closedBy, @Nullable Instant closedAt, @Nullable String closeNote) {
 
 	public Alert {
 		evidence = List.copyOf(evidence);

@@ -15,8 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "alert")
-@SuppressWarnings("UnusedVariable") // Columns that are written for the record and read by
-									// SQL only.
 class AlertEntity {
 
 	private static final int LONGEST_REASON = 400;
@@ -108,7 +106,8 @@ class AlertEntity {
 
 	Alert view() {
 		return new Alert(this.id, this.dogId, this.level, this.raisedAt, this.reason, this.evidence, this.status,
-				this.acknowledgedBy, this.acknowledgedAt, this.acknowledgeNote);
+				this.acknowledgedBy, this.acknowledgedAt, this.acknowledgeNote, this.closedBy, this.closedAt,
+				this.closeNote);
 	}
 
 }

@@ -9,6 +9,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
+import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceEvent;
@@ -65,6 +66,16 @@ public class Suggestions {
 	@Transactional(readOnly = true)
 	public Evidence evidence(Dog dog, int days) {
 		return this.model.evidence(history(dog), day(dog), days);
+	}
+
+	/**
+	 * Whether the chances that the model gave came true for a dog.
+	 * @param dog the dog
+	 * @return expected against seen signs over its whole history
+	 */
+	@Transactional(readOnly = true)
+	public Calibration calibration(Dog dog) {
+		return this.model.calibration(history(dog));
 	}
 
 	/**

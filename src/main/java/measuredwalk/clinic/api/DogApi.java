@@ -13,6 +13,7 @@ import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Chats;
 import measuredwalk.prompts.Prompts;
 import measuredwalk.suggestions.Suggestions;
@@ -42,6 +43,8 @@ class DogApi {
 
 	private final Journal journal;
 
+	private final Notes notes;
+
 	private final Suggestions suggestions;
 
 	private final Chats chats;
@@ -58,8 +61,9 @@ class DogApi {
 
 	private final Attachments attachments;
 
-	DogApi(Households households, Journal journal, Suggestions suggestions, Chats chats, Everything everything,
-			JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts, Attachments attachments) {
+	DogApi(Households households, Journal journal, Notes notes, Suggestions suggestions, Chats chats,
+			Everything everything, JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts,
+			Attachments attachments) {
 		this.attachments = attachments;
 		this.prompts = prompts;
 		this.links = links;
@@ -67,6 +71,7 @@ class DogApi {
 		this.record = record;
 		this.households = households;
 		this.journal = journal;
+		this.notes = notes;
 		this.suggestions = suggestions;
 		this.chats = chats;
 		this.everything = everything;
@@ -141,7 +146,7 @@ class DogApi {
 		dog(id);
 		return JournalView.of(history ? this.journal.walkHistory(id) : this.journal.walks(id),
 				history ? this.journal.morningHistory(id) : this.journal.mornings(id),
-				this.households.medicationsOf(id), this.attachments.of(id));
+				this.households.medicationsOf(id), this.notes.of(id), this.attachments.of(id));
 	}
 
 	@GetMapping("/{id}/suggestion")

@@ -15,6 +15,7 @@ import measuredwalk.household.Households;
 import measuredwalk.household.Plan;
 import measuredwalk.journal.Attachments;
 import measuredwalk.journal.Journal;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Inbox;
 import measuredwalk.messaging.Outbox;
 import org.springframework.stereotype.Component;
@@ -27,6 +28,8 @@ class Everything {
 
 	private final Journal journal;
 
+	private final Notes notes;
+
 	private final Alerts alerts;
 
 	private final Attachments attachments;
@@ -35,11 +38,12 @@ class Everything {
 
 	private final Outbox outbox;
 
-	Everything(Households households, Journal journal, Alerts alerts, Inbox inbox, Outbox outbox,
+	Everything(Households households, Journal journal, Notes notes, Alerts alerts, Inbox inbox, Outbox outbox,
 			Attachments attachments) {
 		this.attachments = attachments;
 		this.households = households;
 		this.journal = journal;
+		this.notes = notes;
 		this.alerts = alerts;
 		this.inbox = inbox;
 		this.outbox = outbox;
@@ -52,7 +56,8 @@ class Everything {
 		messages.sort(Comparator.comparing(Message::at));
 		return new Export(DogView.of(dog), this.households.plansOf(dog.id()),
 				JournalView.of(this.journal.walkHistory(dog.id()), this.journal.morningHistory(dog.id()),
-						this.households.medicationsOf(dog.id()), this.attachments.of(dog.id())),
+						this.households.medicationsOf(dog.id()), this.notes.of(dog.id()),
+						this.attachments.of(dog.id())),
 				this.alerts.of(dog.id()), carers.stream().map((carer) -> new Person(carer.id(), carer.name())).toList(),
 				messages);
 	}

@@ -9,6 +9,8 @@ import measuredwalk.household.Medication;
 import measuredwalk.journal.Attached;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.Note;
+import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Standing;
 import measuredwalk.journal.WalkEntry;
@@ -23,18 +25,26 @@ import measuredwalk.signs.SignKind;
 import org.jspecify.annotations.Nullable;
 
 /** A dog's journal as the API shows it. */
-record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications,
+record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medication> medications, List<NoteView> notes,
 		List<Attached> attachments) {
 
 	static JournalView of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Medication> medications,
-			List<Attached> attachments) {
+			List<Note> notes, List<Attached> attachments) {
 		return new JournalView(walks.stream().map((walk) -> WalkView.of(walk, of(walk.id(), attachments))).toList(),
 				mornings.stream().map((morning) -> MorningView.of(morning, of(morning.id(), attachments))).toList(),
-				medications, attachments);
+				medications, notes.stream().map(NoteView::of).toList(), attachments);
 	}
 
 	private static List<Attached> of(UUID entryId, List<Attached> attachments) {
 		return attachments.stream().filter((each) -> entryId.equals(each.entryId())).toList();
+	}
+
+	/** What was told that is neither a walk nor a morning. */
+	record NoteView(NoteTopic topic, LocalDate date, String said, String reportedBy, Instant reportedAt) {
+
+		private static NoteView of(Note note) {
+			return new NoteView(note.topic(), note.date(), note.said().text(), note.said().by(), note.said().at());
+		}
 	}
 
 	record WalkView(UUID id, LocalDate date, @Nullable String start, @Nullable Double minutes,

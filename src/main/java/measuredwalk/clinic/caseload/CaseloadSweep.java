@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
+import measuredwalk.clinic.audit.Audits;
 import measuredwalk.escalation.Sweep;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
@@ -29,14 +30,17 @@ class CaseloadSweep implements Sweep {
 
 	private final Caseload caseload;
 
+	private final Audits audits;
+
 	private final Households households;
 
 	private final Clock clock;
 
 	private volatile @Nullable Instant last;
 
-	CaseloadSweep(Caseload caseload, Households households, Clock clock) {
+	CaseloadSweep(Caseload caseload, Audits audits, Households households, Clock clock) {
 		this.caseload = caseload;
+		this.audits = audits;
 		this.households = households;
 		this.clock = clock;
 	}
@@ -79,11 +83,18 @@ class CaseloadSweep implements Sweep {
 		Map<UUID, DogStanding> known = this.caseload.all()
 			.stream()
 			.collect(Collectors.toMap(DogStanding::dogId, (each) -> each));
-		this.households.dogs()
-			.stream()
-			.filter((dog) -> behind(dog, known.get(dog.id()), now))
-			.forEach((dog) -> look(dog.id()));
+		this.households.dogs().stream().filter((dog) -> behind(dog, known.get(dog.id()), now)).forEach(this::dayBegins);
 		this.last = now;
+	}
+
+	private void dayBegins(Dog dog) {
+		look(dog.id());
+		try {
+			this.audits.count(dog);
+		}
+		catch (RuntimeException ex) {
+			log.warn("Dog {} could not be counted for the audit; it will be when its next day begins.", dog.id(), ex);
+		}
 	}
 
 	private static boolean behind(Dog dog, @Nullable DogStanding standing, Instant now) {

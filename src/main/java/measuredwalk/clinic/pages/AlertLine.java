@@ -23,13 +23,14 @@ import org.jspecify.annotations.Nullable;
  * @param reason why
  * @param evidence the owner's own words
  * @param open true until somebody has seen it
+ * @param done true when it is closed
  * @param seen who has seen it and when, or null
  * @param course what became of it, in words
  * @param unsent what could not be sent, or null
  */
 public record AlertLine(UUID id, UUID dogId, String dogName, String level, String levelWords, Instant raisedAt,
-		String raisedWords, String reason, List<SaidLine> evidence, boolean open, @Nullable String seen, String course,
-		@Nullable String unsent) {
+		String raisedWords, String reason, List<SaidLine> evidence, boolean open, boolean done, @Nullable String seen,
+		String course, @Nullable String unsent) {
 
 	static AlertLine of(Alert alert, Dog dog, @Nullable String unsent) {
 		ZoneId zone = dog.household().timeZone();
@@ -40,11 +41,12 @@ public record AlertLine(UUID id, UUID dogId, String dogName, String level, Strin
 			.map((each) -> new SaidLine(each.said(), each.by(), Wording.moment(each.at(), zone)))
 			.toList();
 		return new AlertLine(alert.id(), dog.id(), dog.name(), alert.level().code(), words(alert), alert.raisedAt(),
-				raised, alert.reason(), evidence, alert.status() == AlertStatus.OPEN, seen,
-				raised + "; " + ((seen != null) ? seen : "not seen yet") + closed(alert), unsent);
+				raised, alert.reason(), evidence, alert.status() == AlertStatus.OPEN,
+				alert.status() == AlertStatus.CLOSED, seen,
+				raised + "; " + ((seen != null) ? seen : "not seen yet") + closed(alert, zone), unsent);
 	}
 
-	private static String words(Alert alert) {
+	static String words(Alert alert) {
 		return switch (alert.level()) {
 			case EMERGENCY -> "Emergency";
 			case SAME_DAY -> "Same day";
@@ -60,8 +62,12 @@ public record AlertLine(UUID id, UUID dogId, String dogName, String level, Strin
 		return "seen by " + alert.acknowledgedBy() + ", " + Wording.moment(alert.acknowledgedAt(), zone) + note;
 	}
 
-	private static String closed(Alert alert) {
-		return (alert.status() == AlertStatus.CLOSED) ? "; closed" : "";
+	private static String closed(Alert alert, ZoneId zone) {
+		if (alert.status() != AlertStatus.CLOSED || alert.closedAt() == null) {
+			return "";
+		}
+		String note = (alert.closeNote() == null || alert.closeNote().isBlank()) ? "" : ": " + alert.closeNote();
+		return "; closed by " + alert.closedBy() + ", " + Wording.moment(alert.closedAt(), zone) + note;
 	}
 
 }

@@ -16,6 +16,7 @@ import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.pictures.PictureDay;
 import measuredwalk.suggestions.Suggestions;
 import measuredwalk.tolerance.Suggestion;
 import org.springframework.stereotype.Component;
@@ -70,14 +71,14 @@ class Course {
 		this.households.plansOf(dog.id())
 			.stream()
 			.filter((plan) -> plan.from().equals(day))
-			.forEach((plan) -> changes.add(new CourseDay.Change('P', words(plan))));
+			.forEach((plan) -> changes.add(new CourseDay.Change(PictureDay.ChangeKind.PLAN, words(plan))));
 		for (Medication medicine : this.households.medicationsOf(dog.id())) {
 			if (medicine.startedOn().equals(day)) {
-				changes.add(new CourseDay.Change('M',
+				changes.add(new CourseDay.Change(PictureDay.ChangeKind.MEDICINE,
 						medicine.kind() + (medicine.knownAtEnrolment() ? " given already" : " started")));
 			}
 			if (day.equals(medicine.stoppedOn())) {
-				changes.add(new CourseDay.Change('M', medicine.kind() + " stopped"));
+				changes.add(new CourseDay.Change(PictureDay.ChangeKind.MEDICINE, medicine.kind() + " stopped"));
 			}
 		}
 		return changes;

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 import measuredwalk.journal.WalkFacts;
-import measuredwalk.signs.Sign;
+import measuredwalk.pictures.PictureDay;
 import measuredwalk.tolerance.Suggestion;
 import org.jspecify.annotations.Nullable;
 
@@ -21,11 +21,7 @@ record CourseDay(LocalDate date, @Nullable Suggestion suggestion, List<WalkFacts
 		List<Change> changes) {
 
 	/** A change that the clinic made. */
-	record Change(char letter, String words) {
-	}
-
-	static boolean anySign(WalkFacts walk) {
-		return walk.signs().stream().anyMatch(Sign::present);
+	record Change(PictureDay.ChangeKind kind, String words) {
 	}
 
 }

@@ -15,8 +15,11 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.Refused;
 import measuredwalk.journal.Journal;
+import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Chats;
+import measuredwalk.pictures.Picture;
 import measuredwalk.suggestions.Suggestions;
+import measuredwalk.tolerance.Calibration;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -35,9 +38,16 @@ class DogPage {
 	/** So many days of the journal are open at once; the rest is folded away. */
 	private static final int OPEN_DAYS = 7;
 
+	/** Pixels of the picture on a wide screen, and on a phone of 390 pixels. */
+	private static final int WIDE = 760;
+
+	private static final int NARROW = 356;
+
 	private final Households households;
 
 	private final Journal journal;
+
+	private final Notes notes;
 
 	private final Suggestions suggestions;
 
@@ -53,10 +63,11 @@ class DogPage {
 
 	private final Clock clock;
 
-	DogPage(Households households, Journal journal, Suggestions suggestions, Alerts alerts, Course course,
+	DogPage(Households households, Journal journal, Notes notes, Suggestions suggestions, Alerts alerts, Course course,
 			PlanChanges planChanges, Chats chats, AccessRecord record, Clock clock) {
 		this.households = households;
 		this.journal = journal;
+		this.notes = notes;
 		this.suggestions = suggestions;
 		this.alerts = alerts;
 		this.course = course;
@@ -85,11 +96,17 @@ class DogPage {
 		model.addAttribute("dog", DogHead.of(dog, this.suggestions.today(dog)));
 		model.addAttribute("days", shown);
 		model.addAttribute("spans", SPANS);
-		model.addAttribute("timeline", TimelineDrawing.of(course, "Course of " + dog.name() + " in minutes by day"));
+		Picture wide = CoursePicture.of(dog.name(), course, WIDE);
+		model.addAttribute("timeline", wide.svg());
+		model.addAttribute("timelineNarrow", CoursePicture.of(dog.name(), course, NARROW).svg());
+		model.addAttribute("timelineInWords", wide.summary());
+		Calibration calibration = this.suggestions.calibration(dog);
+		model.addAttribute("calibration", calibration.isEnough() ? CalibrationLine.of(calibration) : List.of());
+		model.addAttribute("calibrationWalks", calibration.walks());
 		model.addAttribute("rows", CourseRow.newestFirst(course));
 		model.addAttribute("alerts",
 				this.alerts.of(id).stream().limit(10).map((alert) -> AlertLine.of(alert, dog, null)).toList());
-		List<JournalDay> journal = JournalDay.of(this.journal.walks(id), this.journal.mornings(id),
+		List<JournalDay> journal = JournalDay.of(this.journal.walks(id), this.journal.mornings(id), this.notes.of(id),
 				today.minusDays(shown), dog.household().timeZone());
 		model.addAttribute("journal", journal.stream().limit(OPEN_DAYS).toList());
 		model.addAttribute("earlier", journal.stream().skip(OPEN_DAYS).toList());

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import measuredwalk.journal.MorningEntry;
+import measuredwalk.journal.Note;
 import measuredwalk.journal.WalkEntry;
 
 /**
@@ -28,12 +29,15 @@ public record JournalDay(String day, List<Entry> entries) {
 	public record Entry(String facts, List<SaidLine> said) {
 	}
 
-	static List<JournalDay> of(List<WalkEntry> walks, List<MorningEntry> mornings, LocalDate from, ZoneId zone) {
+	static List<JournalDay> of(List<WalkEntry> walks, List<MorningEntry> mornings, List<Note> notes, LocalDate from,
+			ZoneId zone) {
 		Map<LocalDate, List<Entry>> days = new TreeMap<>(Comparator.reverseOrder());
 		mornings.forEach((entry) -> days.computeIfAbsent(entry.facts().date(), (day) -> new ArrayList<>())
 			.add(new Entry(Wording.morning(entry.facts()), SaidLine.of(entry.said(), zone))));
 		walks.forEach((entry) -> days.computeIfAbsent(entry.facts().date(), (day) -> new ArrayList<>())
 			.add(new Entry(Wording.walk(entry.facts()), SaidLine.of(entry.said(), zone))));
+		notes.forEach((note) -> days.computeIfAbsent(note.date(), (day) -> new ArrayList<>())
+			.add(new Entry(Wording.note(note.topic()), SaidLine.of(List.of(note.said()), zone))));
 		return days.entrySet()
 			.stream()
 			.filter((day) -> !day.getKey().isBefore(from))

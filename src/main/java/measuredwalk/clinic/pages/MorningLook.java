@@ -1,6 +1,7 @@
 package measuredwalk.clinic.pages;
 
 import measuredwalk.journal.MorningFacts;
+import measuredwalk.pictures.PictureDay;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Severity;
 import measuredwalk.signs.Sign;
@@ -8,15 +9,23 @@ import measuredwalk.signs.Sign;
 /** How a morning looks on the picture of a course. */
 enum MorningLook {
 
-	CLEAR("clear"), SOME_SIGNS("some signs"), WORSE("worse");
+	CLEAR("clear", PictureDay.Morning.CLEAR), SOME_SIGNS("some signs", PictureDay.Morning.SOME_SIGNS),
+	WORSE("worse", PictureDay.Morning.WORSE);
 
 	/** Morning stiffness that takes this long counts as clear, as in the model. */
 	private static final double CLEARLY_STIFF_MINUTES = 30;
 
 	private final String words;
 
-	MorningLook(String words) {
+	private final PictureDay.Morning onPicture;
+
+	MorningLook(String words, PictureDay.Morning onPicture) {
 		this.words = words;
+		this.onPicture = onPicture;
+	}
+
+	PictureDay.Morning onPicture() {
+		return this.onPicture;
 	}
 
 	String words() {

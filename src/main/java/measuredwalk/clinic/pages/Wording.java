@@ -1,5 +1,6 @@
 package measuredwalk.clinic.pages;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import measuredwalk.journal.MorningFacts;
+import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Coded;
 import measuredwalk.signs.Sign;
@@ -44,6 +46,15 @@ final class Wording {
 	static String figure(double figure) {
 		double rounded = Math.round(figure * 10) / 10.0;
 		return (rounded == Math.rint(rounded)) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+	}
+
+	/** How long something took, in the unit that fits. */
+	static String span(Duration span) {
+		long minutes = span.toMinutes();
+		if (minutes < 120) {
+			return minutes + " min";
+		}
+		return (minutes < 48 * 60) ? Math.round(minutes / 60.0) + " h" : Math.round(minutes / 1440.0) + " days";
 	}
 
 	static String dose(int walks, double minutes) {
@@ -105,6 +116,16 @@ final class Wording {
 		double high = Objects.requireNonNullElse(facts.minutesHigh(), facts.minutes());
 		String minutes = (high - low >= 1) ? figure(low) + " to " + figure(high) : figure(facts.minutes());
 		return (facts.minutesEstimated() ? "about " : "") + minutes + " min";
+	}
+
+	static String note(NoteTopic topic) {
+		return switch (topic) {
+			case WEIGHT -> "Weekly answer: weight";
+			case MUSCLE -> "Weekly answer: muscle";
+			case MEDICINES -> "Weekly answer: medicines";
+			case ENJOYMENT -> "Weekly answer: enjoyment";
+			case NO_WALK -> "No walk that day";
+		};
 	}
 
 	static String morning(MorningFacts facts) {

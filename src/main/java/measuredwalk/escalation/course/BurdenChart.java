@@ -32,10 +32,17 @@ final class BurdenChart {
 
 	/** The chart for a dog whose days are usually so. */
 	static BurdenChart of(UsualDays usual) {
+		return of(usual, DAYS_TO_A_FALSE_ALARM);
+	}
+
+	/**
+	 * The chart with another number of days to a false alarm, to show what that costs.
+	 */
+	static BurdenChart of(UsualDays usual, double daysToAFalseAlarm) {
 		double mean = usual.mean();
 		double reference = Math.rint((mean + HALF_THE_RISE * usual.deviation()) / UNIT) * UNIT;
 		double limit = UNIT;
-		while (limit < LARGEST_LIMIT && falseAlarmEvery(new Cusum(reference, limit), usual) < DAYS_TO_A_FALSE_ALARM) {
+		while (limit < LARGEST_LIMIT && falseAlarmEvery(new Cusum(reference, limit), usual) < daysToAFalseAlarm) {
 			limit += UNIT;
 		}
 		return new BurdenChart(new Cusum(reference, limit));

@@ -41,7 +41,10 @@ public final class CourseRules {
 					CourseRules::lamenessBeyondADay),
 			new CourseRule("signs-piling-up",
 					"Page 1954 (Biometrika 41:100), by exact run lengths of Brook and Evans 1972 (Biometrika 59:539)",
-					Grade.C, 1, (course) -> PilingUp.in(course, course.medicineChangedOn())));
+					Grade.C, 1, (course) -> PilingUp.in(course, course.medicineChangedOn())),
+			new CourseRule("walks-staying-cut",
+					"Page 1954 (Biometrika 41:100); reference for a loss of a fifth, limit set by simulation", Grade.C,
+					1, StayingCut::in));
 
 	private CourseRules() {
 	}

@@ -77,7 +77,7 @@ class CourseSweep implements Sweep {
 				: local.toLocalDate();
 		if (sweptOn == null || sweptOn.isBefore(noonPassed)) {
 			this.transaction.executeWithoutResult((status) -> {
-				this.watch.look(dog.id());
+				this.watch.lookWithBeliefs(dog.id());
 				mark(dog.id(), noonPassed);
 			});
 		}

@@ -16,6 +16,7 @@ import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
 import measuredwalk.journal.MorningLogged;
 import measuredwalk.journal.WalkLogged;
+import measuredwalk.suggestions.Suggestions;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.event.EventListener;
@@ -38,15 +39,19 @@ public class CourseWatch {
 
 	private final Journal journal;
 
+	private final Suggestions suggestions;
+
 	private final Alerts alerts;
 
 	private final Episodes episodes;
 
 	private final Clock clock;
 
-	CourseWatch(Households households, Journal journal, Alerts alerts, Episodes episodes, Clock clock) {
+	CourseWatch(Households households, Journal journal, Suggestions suggestions, Alerts alerts, Episodes episodes,
+			Clock clock) {
 		this.households = households;
 		this.journal = journal;
+		this.suggestions = suggestions;
 		this.alerts = alerts;
 		this.episodes = episodes;
 		this.clock = clock;
@@ -70,14 +75,38 @@ public class CourseWatch {
 	 */
 	@Transactional
 	public void look(UUID dogId) {
-		this.households.dog(dogId).ifPresent(this::look);
+		this.households.dog(dogId).ifPresent((dog) -> look(dog, course(dog)));
 	}
 
-	private void look(Dog dog) {
-		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
-		DogCourse course = DogCourse
-			.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()), first(dog, today), today)
+	/**
+	 * Looks at a dog's course and at what the model believed on each day of it. That is
+	 * slower and changes from day to day only.
+	 * @param dogId the dog; nothing happens when there is no such dog
+	 */
+	@Transactional
+	public void lookWithBeliefs(UUID dogId) {
+		this.households.dog(dogId).ifPresent((dog) -> look(dog, course(dog).withBeliefs(beliefs(dog))));
+	}
+
+	private List<BeliefDay> beliefs(Dog dog) {
+		return this.suggestions.days(dog, medicineChangedOn(dog))
+			.stream()
+			.map((each) -> new BeliefDay(each.date(), each.toleranceMedian()))
+			.toList();
+	}
+
+	private DogCourse course(Dog dog) {
+		LocalDate today = today(dog);
+		return DogCourse.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()), first(dog, today), today)
 			.withMedicineChangedOn(medicineChangedOn(dog));
+	}
+
+	private LocalDate today(Dog dog) {
+		return this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
+	}
+
+	private void look(Dog dog, DogCourse course) {
+		LocalDate today = today(dog);
 		for (CourseRule rule : CourseRules.all()) {
 			found(rule, course, dog).filter((finding) -> this.episodes.news(dog.id(), rule, finding, today))
 				.ifPresent((finding) -> this.alerts.raise(dog.id(), AlertLevel.REVIEW, finding.reason(),

@@ -29,9 +29,12 @@ final class DogCourse {
 
 	private final LocalDate medicineChangedOn;
 
-	private DogCourse(List<CourseDay> days, LocalDate medicineChangedOn) {
+	private final List<BeliefDay> beliefs;
+
+	private DogCourse(List<CourseDay> days, LocalDate medicineChangedOn, List<BeliefDay> beliefs) {
 		this.days = days;
 		this.medicineChangedOn = medicineChangedOn;
+		this.beliefs = List.copyOf(beliefs);
 	}
 
 	/**
@@ -50,12 +53,22 @@ final class DogCourse {
 		for (LocalDate day = first; !day.isAfter(today); day = day.plusDays(1)) {
 			days.add(new CourseDay(day, walksOf.getOrDefault(day, List.of()), morningOf.get(day)));
 		}
-		return new DogCourse(days, first);
+		return new DogCourse(days, first, List.of());
 	}
 
 	/** The same days, when a medicine was changed on one of them. */
 	DogCourse withMedicineChangedOn(LocalDate day) {
-		return new DogCourse(this.days, day);
+		return new DogCourse(this.days, day, this.beliefs);
+	}
+
+	/** The same days, with what the model believed on each morning. */
+	DogCourse withBeliefs(List<BeliefDay> all) {
+		return new DogCourse(this.days, this.medicineChangedOn, all);
+	}
+
+	/** What the model believed, the oldest first; empty when that was not looked up. */
+	List<BeliefDay> beliefs() {
+		return this.beliefs;
 	}
 
 	/** The last change of a medicine, or the first day when there was none. */

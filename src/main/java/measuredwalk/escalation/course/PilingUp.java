@@ -3,6 +3,7 @@ package measuredwalk.escalation.course;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Signs that pile up: the chart of the daily burden over the days since the last change
@@ -32,14 +33,21 @@ final class PilingUp {
 			.stream()
 			.filter((day) -> day.told() && !day.date().isBefore(medicineChangedOn))
 			.toList();
-		int baseline = Math.min(BASELINE_DAYS, told.size() / 2);
-		if (baseline < FEWEST_BASELINE_DAYS) {
-			return Optional.empty();
-		}
-		List<Integer> grades = told.stream().map(CourseDay::grade).toList();
-		BurdenChart chart = BurdenChart.of(UsualDays.of(grades.subList(0, baseline)));
-		double level = chart.level(grades.subList(baseline, grades.size()));
+		double level = level(told.stream().map(CourseDay::grade).toList(), BurdenChart::of);
 		return (level >= 1) ? Optional.of(found(level, told)) : Optional.empty();
+	}
+
+	/**
+	 * The sum after these days as a part of the limit, 0 while there is no baseline.
+	 * @param grades grades of the days told of, the oldest first
+	 * @param design designs the chart for what is usual
+	 */
+	static double level(List<Integer> grades, Function<UsualDays, BurdenChart> design) {
+		int baseline = Math.min(BASELINE_DAYS, grades.size() / 2);
+		if (baseline < FEWEST_BASELINE_DAYS) {
+			return 0;
+		}
+		return design.apply(UsualDays.of(grades.subList(0, baseline))).level(grades.subList(baseline, grades.size()));
 	}
 
 	private static Finding found(double level, List<CourseDay> told) {
