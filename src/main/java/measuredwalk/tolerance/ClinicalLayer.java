@@ -42,6 +42,9 @@ final class ClinicalLayer {
 			reasons.add(0,
 					(minutes <= Math.ceil(situation.plan().minMinutes())) ? Reason.CLINIC_MINIMUM : Reason.LEAST_WALK);
 		}
+		if (binding.isEmpty() && Math.rint(situation.settledMinutes()) > minutes) {
+			reasons.add(Reason.CAREFUL_WITH_A_NEW_DOG);
+		}
 		if (held && whole != minutes) {
 			reasons.add(Reason.SMALL_CHANGE_NOT_MADE);
 		}

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 import measuredwalk.tolerance.ToleranceEvent.WalkTaken;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A day's walks in the order that they were taken, with the load that each began and
@@ -63,6 +64,9 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	 * @param most the most load that a clean walk counts for
 	 */
 	DayWalks cleanUpTo(double most) {
+		if (!hasCleanOver(most)) {
+			return this;
+		}
 		List<WalkEvidence> capped = new ArrayList<>();
 		for (WalkEvidence walk : this.evidence) {
 			capped.add((walk.hasSigns() || walk.total() <= most) ? walk : WalkEvidence.clean(most, walk.late()));
@@ -70,15 +74,32 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 		return new DayWalks(capped, this.before, this.last);
 	}
 
+	private boolean hasCleanOver(double most) {
+		for (WalkEvidence walk : this.evidence) {
+			if (!walk.hasSigns() && walk.total() > most) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	/**
 	 * The greatest load that the dog had at any time of the day, 0 when none is known.
 	 */
 	double load() {
-		double greatest = 0;
+		WalkEvidence heaviest = heaviest();
+		return (heaviest != null) ? heaviest.total() : 0;
+	}
+
+	/** The walk with the greatest load at its end, or null when none was told. */
+	@Nullable WalkEvidence heaviest() {
+		WalkEvidence heaviest = null;
 		for (WalkEvidence walk : this.evidence) {
-			greatest = Math.max(greatest, walk.total());
+			if (heaviest == null || walk.total() > heaviest.total()) {
+				heaviest = walk;
+			}
 		}
-		return greatest;
+		return heaviest;
 	}
 
 	/**

@@ -2,6 +2,7 @@ package measuredwalk.tolerance;
 
 import java.time.LocalDate;
 
+import measuredwalk.tolerance.filter.GridLaw;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,7 +84,9 @@ public final class ToleranceCourse {
 		boolean first = walks.evidence().isEmpty();
 		double gap = DayWalks.usualGap(this.standing.plan().walksPerDay(), this.parts.settings().walking());
 		double carried = first ? 0 : walks.last().load() * CarryOver.of(this.parts.settings().walking()).left(gap);
-		return new Chances(this.parts.filter().today(planned().belief(), walks), carried);
+		DayPlan planned = planned();
+		GridLaw today = this.parts.filter().today(planned.belief(), walks).widened(planned.widening());
+		return new Chances(today, carried);
 	}
 
 	/** The chance, before it is told, that a sign will be told of a walk. */
