@@ -18,8 +18,13 @@ final class BeliefFilter {
 	/** Where the tails of daily steps are cut, in standard deviations. */
 	private static final double REACH = 4.8;
 
+	private static final double SPACING = 0.5;
+
 	/** Drops are rare, so that less of their tails is worth the work. */
 	private static final double DROP_REACH = 4;
+
+	/** Nor are fine samples: the ripple is a drop's chance times 4e-4. */
+	private static final double DROP_SPACING = 0.75;
 
 	private final DriftSettings settings;
 
@@ -52,9 +57,10 @@ final class BeliefFilter {
 	}
 
 	private static Drift drift(DriftSettings settings, double daily, double step) {
-		return new Drift(List.of(new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step, REACH)),
+		return new Drift(List.of(
+				new Drift.Step(1 - settings.dropChance(), Kernel.normal(0, daily, step, REACH, SPACING)),
 				new Drift.Step(settings.dropChance(),
-						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, DROP_REACH))));
+						Kernel.normal(settings.dropMean(), settings.dropDeviation(), step, DROP_REACH, DROP_SPACING))));
 	}
 
 	Axes axes() {
@@ -120,13 +126,12 @@ final class BeliefFilter {
 	}
 
 	/**
-	 * The chance that a sign is told of a walk, for what is known before today's walks.
+	 * The chances that a sign is told of walks, for what is known before today's walks.
 	 * @param belief the belief of this morning
-	 * @param load the walk's load
-	 * @return the chance
+	 * @return the forecast
 	 */
-	double chanceOfSign(PointMasses belief, double load) {
-		return this.forecast.chance(belief, load);
+	SignForecast.OfMorning forecast(PointMasses belief) {
+		return this.forecast.of(belief);
 	}
 
 	/**

@@ -11,13 +11,13 @@ package measuredwalk.tolerance;
  * @param widest standard deviation of log tolerance that full doubt adds to today's law:
  * as much as the day's own luck (S)
  * @param memory days told after which a day counts half (S)
- * @param enough sum of variances that is needed to judge at all: about twenty days on
+ * @param enough sum of variances that is needed to judge at all: about twenty walks on
  * which a sign had a chance of one in eight (S)
  */
 public record CheckSettings(double from, double full, double widest, double memory, double enough) {
 
 	static CheckSettings standard() {
-		return new CheckSettings(2, 5, 0.15, 60, 2);
+		return new CheckSettings(2, 4, 0.15, 60, 2);
 	}
 
 	/**
@@ -25,7 +25,7 @@ public record CheckSettings(double from, double full, double widest, double memo
 	 * @return the settings
 	 */
 	static CheckSettings none() {
-		return new CheckSettings(2, 5, 0, 60, 2);
+		return new CheckSettings(2, 4, 0, 60, 2);
 	}
 
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 
 import measuredwalk.tolerance.ToleranceEvent.WalkTaken;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A day's walks in the order that they were taken, with the load that each began and
@@ -87,19 +86,11 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	 * The greatest load that the dog had at any time of the day, 0 when none is known.
 	 */
 	double load() {
-		WalkEvidence heaviest = heaviest();
-		return (heaviest != null) ? heaviest.total() : 0;
-	}
-
-	/** The walk with the greatest load at its end, or null when none was told. */
-	@Nullable WalkEvidence heaviest() {
-		WalkEvidence heaviest = null;
+		double greatest = 0;
 		for (WalkEvidence walk : this.evidence) {
-			if (heaviest == null || walk.total() > heaviest.total()) {
-				heaviest = walk;
-			}
+			greatest = Math.max(greatest, walk.total());
 		}
-		return heaviest;
+		return greatest;
 	}
 
 	/**

@@ -9,12 +9,17 @@ final class LuckOfDay {
 	/** Where the tails are cut, in standard deviations: 1e-7 of the mass is beyond. */
 	private static final double REACH = 5.3;
 
+	/**
+	 * What owners tell makes steps of half the luck's width, so that samples are close.
+	 */
+	private static final double SPACING = 0.5;
+
 	private final Kernel kernel;
 
 	private final Axes axes;
 
 	LuckOfDay(ToleranceSettings settings) {
-		this.kernel = Kernel.normal(0, settings.walking().dayDeviation(), Axes.step(settings), REACH);
+		this.kernel = Kernel.normal(0, settings.walking().dayDeviation(), Axes.step(settings), REACH, SPACING);
 		this.axes = Axes.of(settings, this.kernel.reach());
 	}
 

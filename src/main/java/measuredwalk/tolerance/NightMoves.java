@@ -91,18 +91,20 @@ final class NightMoves {
 		 * @param common what weighs all owner classes alike, by today's tolerance
 		 */
 		void add(int to, double[] factors, double[] common) {
-			double[] fresh = new double[0];
+			double[] inFlare = new double[0];
+			double[] usual = inFlare;
 			for (int ownerClass = 0; ownerClass < this.told.size(); ownerClass++) {
 				ClassLikelihood said = this.told.get(ownerClass);
 				if (ownerClass == 0 || !said.shares(this.told.get(ownerClass - 1))) {
 					multiply(this.today, common, said.today());
-					fresh = NightMoves.this.luck.average(this.today, this.belief.low(), this.belief.high(), this.bench);
+					inFlare = NightMoves.this.luck.average(this.today, this.belief.low(), this.belief.high(),
+							this.bench);
+					usual = Arrays.copyOfRange(inFlare, NightMoves.this.luck.axes().flarePoints(), inFlare.length);
 				}
 				for (int from = 0; from < 2; from++) {
 					if (factors[from] > 0) {
-						this.all.add(new KindMove(2 * ownerClass + from, 2 * ownerClass + to, fresh,
-								(from == 1) ? 0 : NightMoves.this.luck.axes().flarePoints(),
-								said.factor() * factors[from]));
+						this.all.add(new KindMove(2 * ownerClass + from, 2 * ownerClass + to,
+								(from == 1) ? inFlare : usual, said.factor() * factors[from]));
 					}
 				}
 			}

@@ -1,5 +1,8 @@
 package measuredwalk.tolerance;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import measuredwalk.tolerance.filter.GridLaw;
 import measuredwalk.tolerance.filter.PointMasses;
 
@@ -48,14 +51,21 @@ final class Planner {
 				before.past().with(PastDay.of(plan, today)));
 	}
 
-	/** The heaviest walk of the day against the chance of a sign that it had. */
 	private PredictiveCheck check(DayPlan plan, Evening before, DayWalks walks) {
-		WalkEvidence heaviest = walks.heaviest();
-		if (heaviest == null || heaviest.late()) {
+		List<WalkEvidence> told = new ArrayList<>(walks.evidence());
+		told.removeIf(WalkEvidence::late);
+		if (told.isEmpty()) {
 			return before.check();
 		}
-		double chance = this.parts.filter().chanceOfSign(plan.belief(), heaviest.total());
-		return before.check().with(chance, heaviest.hasSigns(), this.parts.settings().check());
+		SignForecast.OfMorning forecast = this.parts.filter().forecast(plan.belief());
+		double excess = 0;
+		double variance = 0;
+		for (WalkEvidence walk : told) {
+			double chance = forecast.chance(walk.total());
+			excess += (walk.hasSigns() ? 1 : 0) - chance;
+			variance += told.size() * chance * (1 - chance);
+		}
+		return before.check().with(excess, variance, this.parts.settings().check());
 	}
 
 	DayWalks walks(Evening before, DayFacts today, WalkPlan plan) {

@@ -1,11 +1,12 @@
 package measuredwalk.tolerance;
 
 /**
- * Whether the chances that were given came true for one dog: day by day, whether a sign
- * was told of the heaviest walk, less the chance of it that the morning's belief gave.
- * Each chance is given before the walk is seen, so that under the model the sum has mean
- * 0 and the variance kept here (Dawid 1984, J R Stat Soc A 147:278, the prequential view;
- * from memory).
+ * Whether the chances that were given came true for one dog: signs told of walks, less
+ * the chances of them that the morning's belief gave. Each chance is given before the
+ * walk is seen, so that under the model the sum has mean 0 (Dawid 1984, J R Stat Soc A
+ * 147:278, the prequential view; from memory). Walks of a day share its luck: their
+ * variances are added up as if they were wholly alike, which is the most that they can
+ * be.
  *
  * @param excess faded sum of signs seen less signs expected
  * @param variance faded sum of the variances
@@ -14,10 +15,16 @@ record PredictiveCheck(double excess, double variance) {
 
 	static final PredictiveCheck NONE = new PredictiveCheck(0, 0);
 
-	PredictiveCheck with(double chance, boolean seen, CheckSettings settings) {
+	/**
+	 * The check with one more day.
+	 * @param more signs seen less signs expected
+	 * @param with their variance
+	 * @param settings how fast old days fade
+	 * @return the check
+	 */
+	PredictiveCheck with(double more, double with, CheckSettings settings) {
 		double fade = Math.pow(2, -1 / settings.memory());
-		return new PredictiveCheck(fade * this.excess + (seen ? 1 : 0) - chance,
-				fade * fade * this.variance + chance * (1 - chance));
+		return new PredictiveCheck(fade * this.excess + more, fade * fade * this.variance + with);
 	}
 
 	/**

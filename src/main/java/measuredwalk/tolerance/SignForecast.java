@@ -26,28 +26,58 @@ final class SignForecast {
 	}
 
 	/**
-	 * The chance of a sign.
-	 * @param belief the belief of that morning
-	 * @param load the walk's load
-	 * @return the chance, in [0, 1]
+	 * What a morning's belief foretells.
+	 * @param belief the belief
+	 * @return the forecast for walks of any load
 	 */
-	double chance(PointMasses belief, double load) {
-		double[] passes = this.curve.by(load);
-		double chance = 0;
-		for (int flare = 0; flare < 2; flare++) {
-			double[] seen = new double[belief.grid().size()];
-			double[] falseAlarms = new double[seen.length];
-			for (int ownerClass = 0; ownerClass < this.owners.classes(); ownerClass++) {
-				double falseAlarm = this.owners.mildFalseAlarm(ownerClass);
-				belief.addScaledTo(2 * ownerClass + flare, seen, (1 - falseAlarm) * this.owners.seen(ownerClass));
-				belief.addScaledTo(2 * ownerClass + flare, falseAlarms, falseAlarm);
-			}
-			int start = (flare == 1) ? 0 : this.flarePoints;
-			for (int i = belief.low(); i < belief.high(); i++) {
-				chance += falseAlarms[i] + seen[i] * passes[start + i];
-			}
+	OfMorning of(PointMasses belief) {
+		double[][] seen = new double[2][belief.grid().size()];
+		double[] falseAlarms = new double[belief.grid().size()];
+		for (int kind = 0; kind < belief.kinds(); kind++) {
+			double falseAlarm = this.owners.mildFalseAlarm(kind / 2);
+			belief.addScaledTo(kind, seen[kind % 2], (1 - falseAlarm) * this.owners.seen(kind / 2));
+			belief.addScaledTo(kind, falseAlarms, falseAlarm);
 		}
-		return Math.max(0, Math.min(1, chance));
+		double imagined = 0;
+		for (double mass : falseAlarms) {
+			imagined += mass;
+		}
+		return new OfMorning(seen, imagined);
+	}
+
+	/** The forecast of one morning. */
+	final class OfMorning {
+
+		/** Mass without and with a flare, weighed by how often trouble is seen. */
+		private final double[][] seen;
+
+		private final double imagined;
+
+		private OfMorning(double[][] seen, double imagined) {
+			this.seen = seen;
+			this.imagined = imagined;
+		}
+
+		/**
+		 * The chance of a sign.
+		 * @param load the walk's load
+		 * @return the chance, in [0, 1]
+		 */
+		double chance(double load) {
+			double[] passes = SignForecast.this.curve.by(load);
+			double usual = sum(this.seen[0], passes, SignForecast.this.flarePoints);
+			double inFlare = sum(this.seen[1], passes, 0);
+			return Math.max(0, Math.min(1, this.imagined + usual + inFlare));
+		}
+
+		private static double sum(double[] weights, double[] values, int start) {
+			double sum = 0;
+			for (int i = 0; i < weights.length; i++) {
+				sum += weights[i] * values[start + i];
+			}
+			return sum;
+		}
+
 	}
 
 }

@@ -23,8 +23,17 @@ public record ToleranceSettings(DriftSettings drift, FlareSettings flares, WalkS
 	 * @return the settings
 	 */
 	public static ToleranceSettings standard() {
+		return of(DosingSettings.standard());
+	}
+
+	/**
+	 * The settings with a clinic's own dosing rule.
+	 * @param chosen the clinic's choice
+	 * @return the settings
+	 */
+	public static ToleranceSettings of(DosingSettings chosen) {
 		return new ToleranceSettings(DriftSettings.standard(), FlareSettings.standard(), WalkSettings.standard(),
-				OwnerSettings.standard(), MorningSettings.standard(), DoseSettings.standard(), LimitSettings.standard(),
+				OwnerSettings.standard(), MorningSettings.standard(), DoseSettings.of(chosen), LimitSettings.of(chosen),
 				CheckSettings.standard());
 	}
 

@@ -12,12 +12,10 @@ package measuredwalk.tolerance.filter;
 public final class Kernel {
 
 	/** Spacing of the samples in standard deviations: at most this. */
-	private static final double SPACING = 0.5;
+	private static final double FINE = 0.5;
 
 	/** Where the tails are cut, in standard deviations: 1e-10 of the mass is beyond. */
 	private static final double FULL_REACH = 6.5;
-
-	private static final int WIDEST_STRIDE = 4;
 
 	private final int first;
 
@@ -42,7 +40,7 @@ public final class Kernel {
 	 * steps: nearly all the weight would fall on one point and the filter would freeze
 	 */
 	public static Kernel normal(double mean, double deviation, double gridStep) {
-		return normal(mean, deviation, gridStep, FULL_REACH);
+		return normal(mean, deviation, gridStep, FULL_REACH, FINE);
 	}
 
 	/**
@@ -52,10 +50,13 @@ public final class Kernel {
 	 * @param gridStep distance of two grid points
 	 * @param reach where the tails are cut, in standard deviations; at 4.5 the variance
 	 * is a part in ten thousand too small
+	 * @param spacing the most distance of two samples, in standard deviations. What is
+	 * moved keeps its total, mean and variance to 1e-9 up to 1; wide spacing only leaves
+	 * a ripple, of 4e-4 at 0.75, on what was less smooth than half the step
 	 * @return the kernel; its weights sum to 1
 	 * @throws IllegalArgumentException as {@link #normal}
 	 */
-	public static Kernel normal(double mean, double deviation, double gridStep, double reach) {
+	public static Kernel normal(double mean, double deviation, double gridStep, double reach, double spacing) {
 		if (deviation == 0) {
 			return new Kernel((int) Math.rint(mean / gridStep), 1, new double[] { 1 });
 		}
@@ -63,14 +64,14 @@ public final class Kernel {
 			throw new IllegalArgumentException(
 					"a step of sd " + deviation + " is too narrow for a grid of " + gridStep + ": use a finer grid");
 		}
-		int stride = Math.max(1, Math.min(WIDEST_STRIDE, (int) (SPACING * deviation / gridStep)));
-		double spacing = stride * gridStep;
-		int low = (int) Math.floor((mean - reach * deviation) / spacing);
-		int high = (int) Math.ceil((mean + reach * deviation) / spacing);
+		int stride = Math.max(1, (int) (spacing * deviation / gridStep));
+		double distance = stride * gridStep;
+		int low = (int) Math.floor((mean - reach * deviation) / distance);
+		int high = (int) Math.ceil((mean + reach * deviation) / distance);
 		double[] weights = new double[high - low + 1];
 		double total = 0;
 		for (int k = 0; k < weights.length; k++) {
-			weights[k] = NormalCurve.density(((low + k) * spacing - mean) / deviation);
+			weights[k] = NormalCurve.density(((low + k) * distance - mean) / deviation);
 			total += weights[k];
 		}
 		for (int k = 0; k < weights.length; k++) {

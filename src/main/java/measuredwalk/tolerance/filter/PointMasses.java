@@ -167,7 +167,7 @@ public final class PointMasses {
 	public PointMasses weighed(double[] likelihood) {
 		java.util.List<KindMove> stays = new java.util.ArrayList<>();
 		for (int kind = 0; kind < this.masses.length; kind++) {
-			stays.add(new KindMove(kind, kind, likelihood, 0, 1));
+			stays.add(new KindMove(kind, kind, likelihood, 1));
 		}
 		return moved(stays);
 	}
@@ -199,10 +199,9 @@ public final class PointMasses {
 	private void addProduct(KindMove move, double[] to) {
 		double[] from = this.masses[move.from()];
 		double[] likelihood = move.likelihood();
-		int start = move.start();
 		double factor = move.factor();
 		for (int i = this.low; i < this.high; i++) {
-			to[i] += from[i] * likelihood[start + i] * factor;
+			to[i] += from[i] * likelihood[i] * factor;
 		}
 	}
 
