@@ -1,7 +1,6 @@
 package measuredwalk.tolerance;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 import measuredwalk.signs.Sign;
 
@@ -11,14 +10,20 @@ enum Alarm {
 	NONE, SAME_DAY, EMERGENCY;
 
 	static Alarm of(DayFacts facts, boolean onMedicine) {
-		List<Sign> signs = Stream
-			.concat((facts.morning() != null) ? facts.morning().signs().stream() : Stream.empty(),
-					facts.walks().stream().flatMap((walk) -> walk.signs().stream()))
-			.toList();
-		if (signs.stream().anyMatch(SignMeaning::isEmergency)) {
-			return EMERGENCY;
+		Alarm alarm = (facts.morning() != null) ? of(facts.morning().signs(), onMedicine) : NONE;
+		for (ToleranceEvent.WalkTaken walk : facts.walks()) {
+			alarm = alarm.worse(of(walk.signs(), onMedicine));
 		}
-		return signs.stream().anyMatch((sign) -> SignMeaning.isSameDay(sign, onMedicine)) ? SAME_DAY : NONE;
+		return alarm;
+	}
+
+	private static Alarm of(List<Sign> signs, boolean onMedicine) {
+		Alarm alarm = NONE;
+		for (Sign sign : signs) {
+			alarm = alarm.worse(SignMeaning.isEmergency(sign) ? EMERGENCY
+					: SignMeaning.isSameDay(sign, onMedicine) ? SAME_DAY : NONE);
+		}
+		return alarm;
 	}
 
 	Alarm worse(Alarm other) {

@@ -29,7 +29,7 @@ final class Answering {
 		if (walks.evidence().isEmpty()) {
 			return suggestion(plan, plan.today(), left, decision.minutes(), new ReasonsOfDay().of(plan));
 		}
-		GridLaw today = this.parts.filter().today(plan.belief(), walks);
+		GridLaw today = this.parts.filter().today(plan.belief(), walks).widened(plan.widening());
 		double minutes = Math.min(decision.minutes(), rest(plan, walks, facts, Math.max(1, left)));
 		double least = Math.min(decision.minutes(), plan.situation().plan().minMinutes());
 		minutes = Math.max(least, Math.floor(minutes));
@@ -54,6 +54,8 @@ final class Answering {
 			DayWalks lighter = DayWalks.of(version, walks.before(), agreed.walksPerDay(), walking);
 			GridLaw law = this.parts.filter().today(plan.belief(), lighter);
 			least = Math.min(least, this.parts.dosing().forRest(law, lighter.last(), left, gap, allowed));
+			GridLaw wider = law.widened(plan.widening());
+			least = Math.min(least, this.parts.dosing().forRest(wider, lighter.last(), left, gap, allowed));
 		}
 		return least;
 	}

@@ -42,12 +42,24 @@ final class ClinicalLayer {
 			reasons.add(0,
 					(minutes <= Math.ceil(situation.plan().minMinutes())) ? Reason.CLINIC_MINIMUM : Reason.LEAST_WALK);
 		}
+		if (!resting && settled(situation) > minutes) {
+			reasons.add(Reason.CAREFUL_WITH_A_NEW_DOG);
+		}
 		if (held && whole != minutes) {
 			reasons.add(Reason.SMALL_CHANGE_NOT_MADE);
 		}
 		int walks = resting ? RestAfterBadMorning.walks(situation.plan()) : situation.plan().walksPerDay();
 		Advice advice = resting ? Advice.REST : Advice.USUAL;
 		return alarmed(situation, new Decision(minutes, walks, Math.max(minutes, most), advice, reasons));
+	}
+
+	/** What a dog that is not new would be given under the same limits. */
+	private double settled(Situation situation) {
+		double minutes = situation.settledMinutes();
+		for (Limit limit : this.limits) {
+			minutes = Math.min(minutes, limit.most(situation));
+		}
+		return (situation.settledMinutes() > situation.modelMinutes()) ? Math.rint(minutes) : 0;
 	}
 
 	private record Binding(double most, Reason reason) {

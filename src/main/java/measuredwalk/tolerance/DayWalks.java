@@ -63,11 +63,23 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	 * @param most the most load that a clean walk counts for
 	 */
 	DayWalks cleanUpTo(double most) {
+		if (!hasCleanOver(most)) {
+			return this;
+		}
 		List<WalkEvidence> capped = new ArrayList<>();
 		for (WalkEvidence walk : this.evidence) {
 			capped.add((walk.hasSigns() || walk.total() <= most) ? walk : WalkEvidence.clean(most, walk.late()));
 		}
 		return new DayWalks(capped, this.before, this.last);
+	}
+
+	private boolean hasCleanOver(double most) {
+		for (WalkEvidence walk : this.evidence) {
+			if (!walk.hasSigns() && walk.total() > most) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/**

@@ -12,8 +12,9 @@ package measuredwalk.tolerance;
  */
 public record DoseSettings(double trouble, double troubleWhenNew, int newDays) {
 
-	static DoseSettings standard() {
-		return new DoseSettings(0.22, 0.18, 30);
+	static DoseSettings of(DosingSettings chosen) {
+		return new DoseSettings(chosen.value(DosingSetting.TROUBLE), chosen.value(DosingSetting.TROUBLE_WHEN_NEW),
+				chosen.whole(DosingSetting.NEW_DAYS));
 	}
 
 }

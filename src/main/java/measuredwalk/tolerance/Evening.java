@@ -10,14 +10,16 @@ import measuredwalk.tolerance.filter.PointMasses;
  * @param walks the same in order and with carried loads
  * @param trusted the most load that a clean walk counts for in the next dose
  * @param usual the dog's usual mornings, that day's among them
+ * @param check how well the chances given so far came true
  * @param past the days since enrolment, that day the last
  */
-record Evening(PointMasses belief, DayFacts facts, DayWalks walks, double trusted, UsualMornings usual, PastDays past) {
+record Evening(PointMasses belief, DayFacts facts, DayWalks walks, double trusted, UsualMornings usual,
+		PredictiveCheck check, PastDays past) {
 
 	static Evening beforeEnrolment(Standing standing, Parts parts) {
 		DayFacts none = DayFacts.none(standing.enrolled().date().minusDays(1));
 		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE, 0,
-				UsualMornings.assumed(parts.settings().mornings()), PastDays.none());
+				UsualMornings.assumed(parts.settings().mornings()), PredictiveCheck.NONE, PastDays.none());
 	}
 
 }

@@ -1,7 +1,8 @@
 package measuredwalk.tolerance;
 
 /**
- * The clinical limits, each a default that no trial in dogs has tested.
+ * The clinical limits. Ranges, defaults, grades and sources stand in
+ * {@link DosingSetting}.
  *
  * @param restDays days of rest after a bad morning (C, handouts)
  * @param restShare share of the last suggestion that a rest day allows (C/H)
@@ -30,6 +31,11 @@ public record LimitSettings(int restDays, double restShare, double wayBack, doub
 		double floorMinutes, double floorMost, double floorShare, double smallestStep, double smallestShare,
 		int surgeryDays) {
 
+	/** Growth is a matter of weeks: days 7 to 14 are one week, a week ago. */
+	private static final int YOUNGEST = 7;
+
+	private static final int OLDEST = 14;
+
 	/**
 	 * Minutes raised by a factor, but always by one step: in whole minutes a short walk
 	 * could otherwise never grow.
@@ -41,8 +47,15 @@ public record LimitSettings(int restDays, double restShare, double wayBack, doub
 		return Math.max(minutes * factor, minutes + this.smallestStep);
 	}
 
-	static LimitSettings standard() {
-		return new LimitSettings(2, 0.6, 1.15, 1.15, 7, 14, 3, 14, 1.5, 2, 1.30, 1.5, 5, 12, 0.4, 1, 0.05, 84);
+	static LimitSettings of(DosingSettings chosen) {
+		return new LimitSettings(chosen.whole(DosingSetting.REST_DAYS), chosen.value(DosingSetting.REST_SHARE),
+				chosen.value(DosingSetting.WAY_BACK), chosen.value(DosingSetting.GROWTH), YOUNGEST, OLDEST,
+				chosen.whole(DosingSetting.CLEAR_MORNINGS), chosen.whole(DosingSetting.MEDICINE_HOLD_DAYS),
+				chosen.value(DosingSetting.CEILING), chosen.whole(DosingSetting.TOLD_BEFORE_CEILING_LIFTS),
+				chosen.value(DosingSetting.WEEKLY), chosen.value(DosingSetting.PEAK),
+				chosen.value(DosingSetting.FLOOR_MINUTES), chosen.value(DosingSetting.FLOOR_MOST),
+				chosen.value(DosingSetting.FLOOR_SHARE), chosen.value(DosingSetting.SMALLEST_STEP),
+				chosen.value(DosingSetting.SMALLEST_SHARE), chosen.whole(DosingSetting.SURGERY_DAYS));
 	}
 
 }

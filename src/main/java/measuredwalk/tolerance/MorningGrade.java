@@ -16,7 +16,16 @@ record MorningGrade(int seen, int aboveUsual) {
 	/** Stiffness that has not eased by then is a reason to call the clinic. */
 	private static final double SEVERELY_STIFF_MINUTES = 60;
 
-	static MorningGrade of(MorningSeen morning, int usual) {
+	/**
+	 * Grades a morning. A dog that has a mild morning now and then has one within its own
+	 * usual, unless the owner says that it is worse; a clear sign is still held against
+	 * what most of its mornings are.
+	 * @param morning what was told
+	 * @param mornings the dog's usual mornings before this one
+	 * @return the grade
+	 */
+	static MorningGrade of(MorningSeen morning, UsualMornings mornings) {
+		int usual = mornings.usualGrade();
 		int signs = Math.max(stiffness(morning),
 				morning.signs()
 					.stream()
@@ -27,8 +36,8 @@ record MorningGrade(int seen, int aboveUsual) {
 		if (morning.overall() == Overall.WORSE) {
 			return new MorningGrade(Math.max(1, signs), Math.max(1, signs - usual));
 		}
-		boolean saidUsual = morning.overall() != null;
-		return new MorningGrade(signs, signs - (saidUsual ? Math.max(1, usual) : usual));
+		boolean mildIsUsual = morning.overall() != null || (signs == 1 && mornings.mildIsCommon());
+		return new MorningGrade(signs, signs - (mildIsUsual ? Math.max(1, usual) : usual));
 	}
 
 	private static int stiffness(MorningSeen morning) {

@@ -71,14 +71,16 @@ final class MorningLikelihood {
 	 * @return the chance, weakened
 	 */
 	private double chance(double easing) {
-		double mild = 1 / (1 + this.againstMild * easing);
-		double bad = 1 / (1 + this.againstBad * easing);
 		double chance = switch (this.grade) {
-			case 0 -> 1 - mild;
-			case 1 -> mild - bad;
-			default -> bad;
+			case 0 -> 1 - atLeast(this.againstMild, easing);
+			case 1 -> atLeast(this.againstMild, easing) - atLeast(this.againstBad, easing);
+			default -> atLeast(this.againstBad, easing);
 		};
 		return (this.power == 0.5) ? Math.sqrt(chance) : Math.pow(chance, this.power);
+	}
+
+	private static double atLeast(double odds, double easing) {
+		return 1 / (1 + odds * easing);
 	}
 
 }

@@ -20,7 +20,7 @@ public record OwnerSettings(double[] seen, double[] seenPrior, double[] mildFals
 
 	static OwnerSettings standard() {
 		return new OwnerSettings(new double[] { 0.15, 0.45, 0.75 }, new double[] { 0.20, 0.45, 0.35 },
-				new double[] { 0.02, 0.08 }, new double[] { 0.5, 0.5 }, 0.005, 0.0005, 0.5);
+				new double[] { 0.03, 0.12 }, new double[] { 0.5, 0.5 }, 0.005, 0.0005, 0.5);
 	}
 
 	int classes() {

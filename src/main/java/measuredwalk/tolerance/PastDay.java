@@ -17,6 +17,20 @@ import org.jspecify.annotations.Nullable;
 record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolean heard, double walkedMinutes,
 		double longestClean, boolean signs, Alarm alarm) {
 
+	static PastDay of(DayPlan plan, DayFacts today) {
+		double walked = 0;
+		double longestClean = 0;
+		boolean signs = false;
+		for (ToleranceEvent.WalkTaken walk : today.walks()) {
+			boolean clean = SignMeaning.counting(walk.signs()).isEmpty();
+			walked += walk.minutes();
+			longestClean = Math.max(longestClean, clean ? walk.minutes() : 0);
+			signs |= !clean;
+		}
+		return new PastDay(plan.decision().minutes(), plan.decision().walks(), plan.morning(), today.heard(), walked,
+				longestClean, signs, plan.situation().alarm());
+	}
+
 	/** Whether the owner told of any sign, of a walk or of the morning. */
 	boolean toldOfSigns() {
 		return this.signs || (this.morning != null && this.morning.seen() > 0);

@@ -13,10 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param morning this morning, or null when not told
  * @param alarm the gravest call for the clinic in what was told since yesterday
  * @param modelMinutes what the belief alone would choose
+ * @param settledMinutes what it would choose if the dog were not new
  * @param medianMinutes median of today's tolerance
  */
 record Situation(LocalDate date, Standing standing, PastDays past, @Nullable MorningGrade morning, Alarm alarm,
-		double modelMinutes, double medianMinutes) {
+		double modelMinutes, double settledMinutes, double medianMinutes) {
 
 	WalkPlan plan() {
 		return this.standing.plan();

@@ -2,6 +2,7 @@ package measuredwalk.tolerance;
 
 import java.time.LocalDate;
 
+import measuredwalk.tolerance.filter.GridLaw;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,7 +84,22 @@ public final class ToleranceCourse {
 		boolean first = walks.evidence().isEmpty();
 		double gap = DayWalks.usualGap(this.standing.plan().walksPerDay(), this.parts.settings().walking());
 		double carried = first ? 0 : walks.last().load() * CarryOver.of(this.parts.settings().walking()).left(gap);
-		return new Chances(this.parts.filter().today(planned().belief(), walks), carried);
+		DayPlan planned = planned();
+		GridLaw today = this.parts.filter().today(planned.belief(), walks).widened(planned.widening());
+		return new Chances(today, carried);
+	}
+
+	/**
+	 * Plans a day on which more walking is wished for.
+	 * @param today the day of asking, not before the last event's
+	 * @param day the long day, today or at most 14 days ahead
+	 * @param minutes minutes wished for on it, all walks together, above 0
+	 * @return how to spread it
+	 * @throws IllegalArgumentException when a day or the minutes are out of range
+	 */
+	public LongDay longDay(LocalDate today, LocalDate day, double minutes) {
+		advance(today);
+		return new LongDayPlanner(this.parts, planned(), day, minutes).plan();
 	}
 
 	/** The chance, before it is told, that a sign will be told of a walk. */
@@ -91,7 +107,7 @@ public final class ToleranceCourse {
 		advance(walk.date());
 		DayWalks walks = this.planner.walks(this.before, this.today.withWalk(walk), this.standing.plan());
 		double load = walks.last().load();
-		return this.parts.filter().chanceOfSign(planned().belief(), load);
+		return this.parts.filter().forecast(planned().belief()).chance(load);
 	}
 
 	/** The days since enrolment with the given one, as far as it is told. */

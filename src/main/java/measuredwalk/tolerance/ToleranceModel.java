@@ -17,6 +17,14 @@ public final class ToleranceModel {
 	}
 
 	/**
+	 * The model with a clinic's own dosing rule.
+	 * @param chosen the clinic's choice
+	 */
+	public ToleranceModel(DosingSettings chosen) {
+		this(ToleranceSettings.of(chosen));
+	}
+
+	/**
 	 * The model with other constants.
 	 * @param settings the constants
 	 */
@@ -46,6 +54,20 @@ public final class ToleranceModel {
 	 */
 	public Chances chances(List<ToleranceEvent> history, LocalDate date) {
 		return follow(history).chances(date);
+	}
+
+	/**
+	 * Plans a day on which more walking is wished for: visitors, a holiday.
+	 * @param history as for {@link #suggest}
+	 * @param today the day of asking, not before the last event's
+	 * @param day the long day, today or at most 14 days ahead
+	 * @param minutes minutes wished for on it, all walks together, above 0
+	 * @return how to spread it over more walks and the days around, and why so
+	 * @throws IllegalArgumentException as {@link #suggest}, and when a day or the minutes
+	 * are out of range
+	 */
+	public LongDay longDay(List<ToleranceEvent> history, LocalDate today, LocalDate day, double minutes) {
+		return follow(history).longDay(today, day, minutes);
 	}
 
 	/**

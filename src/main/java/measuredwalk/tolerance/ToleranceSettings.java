@@ -13,18 +13,28 @@ package measuredwalk.tolerance;
  * @param mornings what a morning says of the day before
  * @param dosing which dose is chosen from the belief
  * @param limits clinical limits on top of it
+ * @param check when the model doubts itself
  */
 public record ToleranceSettings(DriftSettings drift, FlareSettings flares, WalkSettings walking, OwnerSettings owners,
-		MorningSettings mornings, DoseSettings dosing, LimitSettings limits) {
+		MorningSettings mornings, DoseSettings dosing, LimitSettings limits, CheckSettings check) {
 
 	/**
 	 * The settings that the tool starts with.
 	 * @return the settings
 	 */
 	public static ToleranceSettings standard() {
+		return of(DosingSettings.standard());
+	}
+
+	/**
+	 * The settings with a clinic's own dosing rule.
+	 * @param chosen the clinic's choice
+	 * @return the settings
+	 */
+	public static ToleranceSettings of(DosingSettings chosen) {
 		return new ToleranceSettings(DriftSettings.standard(), FlareSettings.standard(), WalkSettings.standard(),
-				OwnerSettings.standard(), MorningSettings.standard(), DoseSettings.standard(),
-				LimitSettings.standard());
+				OwnerSettings.standard(), MorningSettings.standard(), DoseSettings.of(chosen), LimitSettings.of(chosen),
+				CheckSettings.standard());
 	}
 
 	/**
@@ -34,7 +44,7 @@ public record ToleranceSettings(DriftSettings drift, FlareSettings flares, WalkS
 	 */
 	public ToleranceSettings withDosing(DoseSettings other) {
 		return new ToleranceSettings(this.drift, this.flares, this.walking, this.owners, this.mornings, other,
-				this.limits);
+				this.limits, this.check);
 	}
 
 	/**
@@ -44,7 +54,7 @@ public record ToleranceSettings(DriftSettings drift, FlareSettings flares, WalkS
 	 */
 	public ToleranceSettings withLimits(LimitSettings other) {
 		return new ToleranceSettings(this.drift, this.flares, this.walking, this.owners, this.mornings, this.dosing,
-				other);
+				other, this.check);
 	}
 
 }

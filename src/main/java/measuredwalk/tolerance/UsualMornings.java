@@ -13,6 +13,9 @@ record UsualMornings(double mornings, double mild, double bad) {
 	/** The dog's own usual is mild when at least this share of its mornings is. */
 	private static final double USUALLY = 0.5;
 
+	/** A mild morning is nothing new for the dog from this share on (C). */
+	private static final double COMMON = 0.2;
+
 	private static final double MOST = 0.8;
 
 	static UsualMornings assumed(MorningSettings settings) {
@@ -39,6 +42,10 @@ record UsualMornings(double mornings, double mild, double bad) {
 
 	double badShare() {
 		return Math.min(mildShare() * 0.9, this.bad / this.mornings);
+	}
+
+	boolean mildIsCommon() {
+		return mildShare() >= COMMON;
 	}
 
 	int usualGrade() {

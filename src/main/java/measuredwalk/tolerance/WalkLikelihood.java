@@ -25,8 +25,12 @@ final class WalkLikelihood {
 	 * @return one likelihood for each owner class, in order
 	 */
 	List<ClassLikelihood> of(List<WalkEvidence> walks) {
-		List<double[]> shown = walks.stream().map(this::shown).toList();
-		boolean clean = walks.stream().noneMatch(WalkEvidence::hasSigns);
+		List<double[]> shown = new ArrayList<>(walks.size());
+		boolean clean = true;
+		for (WalkEvidence walk : walks) {
+			shown.add(shown(walk));
+			clean &= !walk.hasSigns();
+		}
 		List<ClassLikelihood> all = new ArrayList<>();
 		for (int ownerClass = 0; ownerClass < this.owners.classes(); ownerClass++) {
 			boolean shared = ownerClass > 0 && ((clean && sameSeen(ownerClass)) || walks.isEmpty());

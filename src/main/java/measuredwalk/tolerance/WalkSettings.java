@@ -16,7 +16,7 @@ public record WalkSettings(double dayDeviation, double onsetDeviation, double on
 		double carryOverHalving, double walkingDay) {
 
 	static WalkSettings standard() {
-		return new WalkSettings(0.15, 0.08, 5, 0.25, 4, 10);
+		return new WalkSettings(0.15, 0.08, 4, 0.15, 4, 10);
 	}
 
 }

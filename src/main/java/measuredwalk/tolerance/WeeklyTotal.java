@@ -13,11 +13,16 @@ record WeeklyTotal(LimitSettings settings) implements Limit {
 
 	@Override
 	public double most(Situation situation) {
+		return (mostOfWeek(situation) - total(situation, 1, WEEK - 1)) / situation.plan().walksPerDay();
+	}
+
+	/** The most minutes of seven days together. */
+	double mostOfWeek(Situation situation) {
 		double best = 0;
 		for (int week = 1; week <= WEEKS; week++) {
 			best = Math.max(best, total(situation, week * WEEK, WEEK));
 		}
-		return (this.settings.weekly() * best - total(situation, 1, WEEK - 1)) / situation.plan().walksPerDay();
+		return this.settings.weekly() * best;
 	}
 
 	private static double total(Situation situation, int from, int days) {

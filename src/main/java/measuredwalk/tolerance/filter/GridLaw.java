@@ -25,6 +25,22 @@ public final class GridLaw {
 	}
 
 	/**
+	 * The same law with an independent normal number added. What would leave the grid is
+	 * lost.
+	 * @param deviation the number's standard deviation; under a grid step it is left out
+	 * @return the wider law
+	 */
+	public GridLaw widened(double deviation) {
+		if (deviation < this.grid.step()) {
+			return this;
+		}
+		double[] wider = new double[this.masses.length];
+		Kernel.normal(0, deviation, this.grid.step())
+			.move(this.masses, 0, this.masses.length, wider, 1, new Bench(wider.length));
+		return new GridLaw(this.grid, wider);
+	}
+
+	/**
 	 * The points.
 	 * @return the grid
 	 */

@@ -12,12 +12,10 @@ package measuredwalk.tolerance.filter;
 public final class Kernel {
 
 	/** Spacing of the samples in standard deviations: at most this. */
-	private static final double SPACING = 0.5;
+	private static final double FINE = 0.5;
 
 	/** Where the tails are cut, in standard deviations: 1e-10 of the mass is beyond. */
 	private static final double FULL_REACH = 6.5;
-
-	private static final int WIDEST_STRIDE = 4;
 
 	private final int first;
 
@@ -42,7 +40,7 @@ public final class Kernel {
 	 * steps: nearly all the weight would fall on one point and the filter would freeze
 	 */
 	public static Kernel normal(double mean, double deviation, double gridStep) {
-		return normal(mean, deviation, gridStep, FULL_REACH);
+		return normal(mean, deviation, gridStep, FULL_REACH, FINE);
 	}
 
 	/**
@@ -52,10 +50,13 @@ public final class Kernel {
 	 * @param gridStep distance of two grid points
 	 * @param reach where the tails are cut, in standard deviations; at 4.5 the variance
 	 * is a part in ten thousand too small
+	 * @param spacing the most distance of two samples, in standard deviations. What is
+	 * moved keeps its total, mean and variance to 1e-9 up to 1; wide spacing only leaves
+	 * a ripple, of 4e-4 at 0.75, on what was less smooth than half the step
 	 * @return the kernel; its weights sum to 1
 	 * @throws IllegalArgumentException as {@link #normal}
 	 */
-	public static Kernel normal(double mean, double deviation, double gridStep, double reach) {
+	public static Kernel normal(double mean, double deviation, double gridStep, double reach, double spacing) {
 		if (deviation == 0) {
 			return new Kernel((int) Math.rint(mean / gridStep), 1, new double[] { 1 });
 		}
@@ -63,14 +64,14 @@ public final class Kernel {
 			throw new IllegalArgumentException(
 					"a step of sd " + deviation + " is too narrow for a grid of " + gridStep + ": use a finer grid");
 		}
-		int stride = Math.max(1, Math.min(WIDEST_STRIDE, (int) (SPACING * deviation / gridStep)));
-		double spacing = stride * gridStep;
-		int low = (int) Math.floor((mean - reach * deviation) / spacing);
-		int high = (int) Math.ceil((mean + reach * deviation) / spacing);
+		int stride = Math.max(1, (int) (spacing * deviation / gridStep));
+		double distance = stride * gridStep;
+		int low = (int) Math.floor((mean - reach * deviation) / distance);
+		int high = (int) Math.ceil((mean + reach * deviation) / distance);
 		double[] weights = new double[high - low + 1];
 		double total = 0;
 		for (int k = 0; k < weights.length; k++) {
-			weights[k] = NormalCurve.density(((low + k) * spacing - mean) / deviation);
+			weights[k] = NormalCurve.density(((low + k) * distance - mean) / deviation);
 			total += weights[k];
 		}
 		for (int k = 0; k < weights.length; k++) {
@@ -94,18 +95,33 @@ public final class Kernel {
 	 * @param high the point after the last that has mass
 	 * @param to masses after, added to what is there
 	 * @param factor multiplies everything
-	 * @param scratch room for as many numbers as {@code to} has
+	 * @param bench room to work in
 	 */
-	public void move(double[] from, int low, int high, double[] to, double factor, double[] scratch) {
-		for (int k = 0; k < this.weights.length; k++) {
-			int offset = this.first + k * this.stride;
-			int first = Math.max(0, low + offset);
-			int end = Math.min(to.length, high + offset);
+	public void move(double[] from, int low, int high, double[] to, double factor, Bench bench) {
+		int k = 0;
+		for (; k + 1 < this.weights.length; k += 2) {
+			int one = offset(k);
+			int other = offset(k + 1);
+			int first = Math.max(0, low + one);
+			int end = Math.min(to.length, high + other);
 			if (first < end) {
-				System.arraycopy(from, first - offset, scratch, first, end - first);
-				addScaled(scratch, to, first, end, factor * this.weights[k]);
+				bench.shift(0, from, one, low, high, first, end);
+				bench.shift(1, from, other, low, high, first, end);
+				bench.addBoth(to, first, end, factor * this.weights[k], factor * this.weights[k + 1]);
 			}
 		}
+		if (k < this.weights.length) {
+			int first = Math.max(0, low + offset(k));
+			int end = Math.min(to.length, high + offset(k));
+			if (first < end) {
+				bench.shift(0, from, offset(k), low, high, first, end);
+				bench.addOne(to, first, end, factor * this.weights[k]);
+			}
+		}
+	}
+
+	private int offset(int weight) {
+		return this.first + weight * this.stride;
 	}
 
 	/**
@@ -116,23 +132,18 @@ public final class Kernel {
 	 * @param expected where the expectations are added
 	 * @param low first point wanted
 	 * @param high the point after the last wanted
-	 * @param scratch room for as many numbers as {@code expected} has
+	 * @param bench room to work in
 	 */
-	public void expect(double[] function, int functionStart, double[] expected, int low, int high, double[] scratch) {
-		for (int k = 0; k < this.weights.length; k++) {
-			System.arraycopy(function, functionStart + low + this.first + k * this.stride, scratch, low, high - low);
-			addScaled(scratch, expected, low, high, this.weights[k]);
+	public void expect(double[] function, int functionStart, double[] expected, int low, int high, Bench bench) {
+		int k = 0;
+		for (; k + 1 < this.weights.length; k += 2) {
+			bench.copy(0, function, functionStart + offset(k), low, high);
+			bench.copy(1, function, functionStart + offset(k + 1), low, high);
+			bench.addBoth(expected, low, high, this.weights[k], this.weights[k + 1]);
 		}
-	}
-
-	/**
-	 * Both arrays have the same index, and there is nothing else in the loop: only so
-	 * does the compiler of Java 17 make vector instructions of it. Copying to get there
-	 * is worth it: measured, 37 ns against 75 for 181 points.
-	 */
-	private static void addScaled(double[] from, double[] to, int low, int high, double factor) {
-		for (int i = low; i < high; i++) {
-			to[i] += factor * from[i];
+		if (k < this.weights.length) {
+			bench.copy(0, function, functionStart + offset(k), low, high);
+			bench.addOne(expected, low, high, this.weights[k]);
 		}
 	}
 

@@ -6,9 +6,8 @@ package measuredwalk.tolerance.filter;
  * @param from kind before
  * @param to kind after, which may be the same
  * @param likelihood factor for each grid point, only looked at where there is mass
- * @param start where the factor of point 0 is in {@code likelihood}
  * @param factor factor for all points
  */
 @SuppressWarnings("ArrayRecordComponent")
-public record KindMove(int from, int to, double[] likelihood, int start, double factor) {
+public record KindMove(int from, int to, double[] likelihood, double factor) {
 }

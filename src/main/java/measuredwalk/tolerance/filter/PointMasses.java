@@ -111,11 +111,7 @@ public final class PointMasses {
 	 * @return the sum
 	 */
 	public double total(int kind) {
-		double total = 0;
-		for (int i = this.low; i < this.high; i++) {
-			total += this.masses[kind][i];
-		}
-		return total;
+		return sum(this.masses[kind], this.low, this.high);
 	}
 
 	/**
@@ -134,7 +130,7 @@ public final class PointMasses {
 	 */
 	private PointMasses normalisedInto(double[][] rows) {
 		double[] points = points();
-		double total = total();
+		double total = sum(points, this.low, this.high);
 		if (!(total > 0) || Double.isInfinite(total)) {
 			throw new IllegalStateException("the evidence is impossible under every hypothesis: total mass " + total);
 		}
@@ -171,7 +167,7 @@ public final class PointMasses {
 	public PointMasses weighed(double[] likelihood) {
 		java.util.List<KindMove> stays = new java.util.ArrayList<>();
 		for (int kind = 0; kind < this.masses.length; kind++) {
-			stays.add(new KindMove(kind, kind, likelihood, 0, 1));
+			stays.add(new KindMove(kind, kind, likelihood, 1));
 		}
 		return moved(stays);
 	}
@@ -203,10 +199,9 @@ public final class PointMasses {
 	private void addProduct(KindMove move, double[] to) {
 		double[] from = this.masses[move.from()];
 		double[] likelihood = move.likelihood();
-		int start = move.start();
 		double factor = move.factor();
 		for (int i = this.low; i < this.high; i++) {
-			to[i] += from[i] * likelihood[start + i] * factor;
+			to[i] += from[i] * likelihood[i] * factor;
 		}
 	}
 
@@ -218,12 +213,12 @@ public final class PointMasses {
 	 */
 	public PointMasses drifted(Drift drift) {
 		double[][] drifted = new double[this.masses.length][this.grid.size()];
-		double[] scratch = new double[this.grid.size()];
+		Bench bench = new Bench(this.grid.size());
 		int reach = 0;
 		for (Drift.Step step : drift.steps()) {
 			reach = Math.max(reach, step.kernel().reach());
 			for (int kind = 0; kind < drifted.length; kind++) {
-				step.kernel().move(this.masses[kind], this.low, this.high, drifted[kind], step.chance(), scratch);
+				step.kernel().move(this.masses[kind], this.low, this.high, drifted[kind], step.chance(), bench);
 			}
 		}
 		int from = Math.max(0, this.low - reach);
@@ -242,6 +237,27 @@ public final class PointMasses {
 		for (int i = this.low; i < this.high; i++) {
 			row[start + i] += from[i];
 		}
+	}
+
+	/**
+	 * Adds the masses of one kind, multiplied, to a row that begins at point 0.
+	 * @param kind from 0
+	 * @param row where to add
+	 * @param factor multiplies them
+	 */
+	public void addScaledTo(int kind, double[] row, double factor) {
+		double[] from = this.masses[kind];
+		for (int i = this.low; i < this.high; i++) {
+			row[i] += factor * from[i];
+		}
+	}
+
+	private static double sum(double[] row, int from, int end) {
+		double sum = 0;
+		for (int i = from; i < end; i++) {
+			sum += row[i];
+		}
+		return sum;
 	}
 
 	private double[] points() {

@@ -104,7 +104,7 @@ class PublishedDoseEscalationTests {
 						/ (2 * (1 - correlation * correlation)));
 				likelihood[i] = likelihood(INTERCEPTS.at(i), SLOPES.at(kind));
 			}
-			seen.add(new KindMove(kind, kind, likelihood, 0, 1));
+			seen.add(new KindMove(kind, kind, likelihood, 1));
 		}
 		return PointMasses.of(INTERCEPTS, prior).moved(seen).normalised();
 	}
