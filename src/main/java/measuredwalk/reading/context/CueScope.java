@@ -42,6 +42,9 @@ final class CueScope {
 
 	boolean isUncertain(int from, int to) {
 		for (Mention cue : this.uncertain) {
+			if (cue.from() == to && this.words.markBefore(to) == '?') {
+				return true;
+			}
 			if (this.clauses.of(cue.from()) == this.clauses.of(from)
 					&& (cue.from() < from ? from - cue.to() <= DOUBT : cue.from() - to <= DOUBT)) {
 				return true;

@@ -32,7 +32,7 @@ public final class SignReader {
 					EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
 					EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA),
 					SignKind.DIFFICULTY_RISING, EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA,
-					EnumSet.of(SignKind.PARESIS)));
+					EnumSet.of(SignKind.PARESIS), SignKind.WEIGHT_LOSS, EnumSet.of(SignKind.MUSCLE_WASTING)));
 
 	private SignReader() {
 	}
