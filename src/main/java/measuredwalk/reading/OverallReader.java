@@ -50,8 +50,8 @@ final class OverallReader {
 
 	/** 'same' tells of the dog only when it is all that is said. */
 	private static boolean isWhole(Annotation annotation, Mention mention) {
-		return !mention.entry().has("alone") || (annotation.words().isBreakBefore(mention.from())
-				&& annotation.words().isBreakBefore(mention.to()));
+		return !mention.entry().has("alone")
+				|| (annotation.words().isBreakBefore(mention.from()) && annotation.words().isBreakBefore(mention.to()));
 	}
 
 	/**

@@ -33,8 +33,8 @@ public final class Clauses {
 
 	private static boolean joins(Words words, int at, Lexicon lexicon) {
 		int[][] symbols = words.symbols();
-		return lexicon.isOf(symbols[at], WordClass.JOINING) || (words.is(at, "and") && at + 1 < words.size()
-				&& lexicon.isOf(symbols[at + 1], WordClass.SUBJECT));
+		return lexicon.isOf(symbols[at], WordClass.JOINING)
+				|| (words.is(at, "and") && at + 1 < words.size() && lexicon.isOf(symbols[at + 1], WordClass.SUBJECT));
 	}
 
 	/**

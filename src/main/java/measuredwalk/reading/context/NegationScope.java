@@ -100,8 +100,7 @@ final class NegationScope {
 
 	private boolean isException(int at) {
 		Mention cover = this.annotation.coverOf(at);
-		return cover != null && cover.from() == at && cover.category() == Category.EXCEPTION
-				&& cover.value().isEmpty();
+		return cover != null && cover.from() == at && cover.category() == Category.EXCEPTION && cover.value().isEmpty();
 	}
 
 	private Polarity before(int from) {

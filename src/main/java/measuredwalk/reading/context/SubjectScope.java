@@ -116,7 +116,8 @@ final class SubjectScope {
 				return false;
 			}
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
-					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !this.annotation.is(at, WordClass.LINKING))) {
+					|| isOfDog(at)
+					|| (this.annotation.coverOf(at) == null && !this.annotation.is(at, WordClass.LINKING))) {
 				return false;
 			}
 		}
@@ -143,8 +144,7 @@ final class SubjectScope {
 		if (isSelfBetween(other.to(), from)) {
 			return false;
 		}
-		boolean met = this.annotation.is(other.from() - 1, WordClass.MET)
-				&& !this.words.is(other.from(), "there");
+		boolean met = this.annotation.is(other.from() - 1, WordClass.MET) && !this.words.is(other.from(), "there");
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");

@@ -93,8 +93,8 @@ final class Grades {
 
 	/** 'limping today, off hind, badly': a clause that is nothing but the grade. */
 	private boolean isTrailing(Mention sign, Mention grade) {
-		boolean alone = this.words.isBreakBefore(grade.from()) && (this.words.isBreakBefore(grade.to())
-				|| (this.annotation.is(grade.to(), WordClass.AFTERTHOUGHT)
+		boolean alone = this.words.isBreakBefore(grade.from())
+				&& (this.words.isBreakBefore(grade.to()) || (this.annotation.is(grade.to(), WordClass.AFTERTHOUGHT)
 						&& this.words.isBreakBefore(grade.to() + 1)));
 		return grade.from() >= sign.to() && ((alone && this.annotation.clauses()
 			.sentenceOf(sign.from()) == this.annotation.clauses().sentenceOf(grade.from())) || isSentence(grade));

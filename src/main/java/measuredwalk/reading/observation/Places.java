@@ -67,9 +67,10 @@ final class Places {
 			Sign sign = observations.get(index).sign();
 			Sign before = observations.get(index - 1).sign();
 			if (isUnplaced(sign) && before.present() && isOfIt(observations.get(index).mention())) {
-				observations.set(index, observations.get(index)
-					.with(new Sign(sign.kind(), true, sign.severity(), before.side(), before.limb(), sign.when(),
-							sign.onsetMinute())));
+				observations.set(index,
+						observations.get(index)
+							.with(new Sign(sign.kind(), true, sign.severity(), before.side(), before.limb(),
+									sign.when(), sign.onsetMinute())));
 			}
 		}
 	}
@@ -80,8 +81,9 @@ final class Places {
 
 	private boolean isOfIt(Mention mention) {
 		return this.words.is(mention.to() - 1, "it") || this.words.is(mention.to(), "it")
-				|| this.words.is(mention.from() - 1, "it") || (this.words.is(mention.from() - 2, "it")
-				&& this.annotation.clauses().of(mention.from() - 2) == this.annotation.clauses().of(mention.from()));
+				|| this.words.is(mention.from() - 1, "it")
+				|| (this.words.is(mention.from() - 2, "it") && this.annotation.clauses()
+					.of(mention.from() - 2) == this.annotation.clauses().of(mention.from()));
 	}
 
 	private int nearest(List<Observation> observations, Mention mention) {

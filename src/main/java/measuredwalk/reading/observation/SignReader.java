@@ -77,10 +77,9 @@ public final class SignReader {
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
 		Set<SignKind> worse = PART_OF.getOrDefault(seen.sign().kind(), Set.of());
-		return !worse.isEmpty() && seen.sign().present()
-				&& all.stream()
-					.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
-						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+		return !worse.isEmpty() && seen.sign().present() && all.stream()
+			.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
+				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
 	/** A phrase that denies a sign outright also speaks for a wider net inside it. */
