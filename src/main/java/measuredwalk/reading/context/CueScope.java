@@ -90,7 +90,7 @@ final class CueScope {
 					&& this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && !isNowBetween(cue, from)) {
 				return true;
 			}
-			if (!cue.value().equals("whole") && (recentToo || !cue.entry().is(Category.HISTORY, "recent"))
+			if ((recentToo || !cue.entry().is(Category.HISTORY, "recent"))
 					&& this.clauses.of(cue.from()) == this.clauses.of(from) && !isNowBetween(cue, from)) {
 				return true;
 			}
@@ -170,7 +170,7 @@ final class CueScope {
 	/** Whether it was told of the past as a whole: 'no history of fits'. */
 	boolean isOfHistory(int from) {
 		for (Mention cue : this.history) {
-			if (cue.value().equals("whole") && cue.to() <= from
+			if (this.words.is(cue.to() - 2, "history") && this.words.is(cue.to() - 1, "of") && cue.to() <= from
 					&& this.clauses.of(cue.from()) == this.clauses.of(from)) {
 				return true;
 			}
