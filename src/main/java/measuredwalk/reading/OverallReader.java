@@ -3,11 +3,13 @@ package measuredwalk.reading;
 import java.util.List;
 
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.context.Clauses;
 import measuredwalk.reading.context.Context;
 import measuredwalk.reading.context.ContextReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.observation.Observation;
+import measuredwalk.reading.words.Words;
 import measuredwalk.signs.Coded;
 import measuredwalk.signs.Overall;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +28,7 @@ final class OverallReader {
 			if ((relative && isOfWalk(annotation, mention)) || !isWhole(annotation, mention)) {
 				continue;
 			}
-			compared |= mention.entry().has("same");
+			compared |= mention.entry().has("same") || isOfWholeWalk(annotation, mention, observations);
 			Overall each = overall(mention, contexts.of(mention.from(), mention.to()));
 			if (each != null && (told == null || each != Overall.USUAL)) {
 				told = each;
@@ -50,6 +52,26 @@ final class OverallReader {
 	private static boolean isWhole(Annotation annotation, Mention mention) {
 		return !mention.entry().has("alone")
 				|| (annotation.words().isBreakBefore(mention.from()) && annotation.words().isBreakBefore(mention.to()));
+	}
+
+	/**
+	 * '30 mins fine. Bit stiff tonight': the walk was as usual, whatever came after it.
+	 */
+	private static boolean isOfWholeWalk(Annotation annotation, Mention mention, List<Observation> observations) {
+		Clauses clauses = annotation.clauses();
+		int clause = clauses.of(mention.from());
+		boolean first = observations.stream()
+			.allMatch((seen) -> seen.mention().from() > mention.from() && clauses.of(seen.mention().from()) != clause);
+		boolean numbered = false;
+		for (int at = clauses.sentenceStart(mention.from()); at < annotation.words().size(); at++) {
+			numbered |= clauses.of(at) == clause && isOfTime(annotation.words(), at);
+		}
+		return first && numbered && (annotation.words().isBreakBefore(mention.to())
+				|| Character.isDigit(annotation.words().form(mention.to()).charAt(0)));
+	}
+
+	private static boolean isOfTime(Words words, int at) {
+		return words.is(at, "minutes") || words.is(at, "mins") || words.is(at, "min") || words.is(at, "minute");
 	}
 
 	/** 'the same as yesterday' told the walk's length, not how the dog was. */

@@ -50,13 +50,14 @@ public final class ContextReader {
 	public Context of(int from, int to, boolean urgent) {
 		NegationScope.Polarity polarity = this.negation.of(from, to, urgent);
 		boolean negated = polarity == NegationScope.Polarity.NEGATED && !(urgent && isDenial(from));
-		boolean historical = this.cues.isHistorical(from);
+		boolean historical = negated ? this.cues.isOfHistory(from) : this.cues.isHistorical(from);
 		boolean other = this.subject.isOther(from, to, urgent) || this.subject.isNamedAfter(to);
 		if (other && this.later.isOfDogDenied(to)) {
 			return new Context(true, false, false, false, false, false, false, false);
 		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
-				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
+				this.cues.isUncertain(from, to), historical,
+				this.cues.isRecent(from),
 				this.cues.isHypothetical(from, to) && !this.later.isDenied(to, urgent), other);
 	}
 

@@ -25,6 +25,8 @@ final class CueScope {
 
 	private final Clauses clauses;
 
+	private final DeniedLists lists;
+
 	private final List<Mention> uncertain;
 
 	private final List<Mention> history;
@@ -35,6 +37,7 @@ final class CueScope {
 		this.annotation = annotation;
 		this.words = annotation.words();
 		this.clauses = annotation.clauses();
+		this.lists = new DeniedLists(annotation);
 		this.uncertain = annotation.mentions(Category.UNCERTAIN);
 		this.history = annotation.mentions(Category.HISTORY);
 		this.hypothesis = annotation.mentions(Category.HYPOTHESIS);
@@ -42,6 +45,9 @@ final class CueScope {
 
 	boolean isUncertain(int from, int to) {
 		for (Mention cue : this.uncertain) {
+			if (cue.from() == to && this.words.markBefore(to) == '?') {
+				return true;
+			}
 			if (this.clauses.of(cue.from()) == this.clauses.of(from)
 					&& (cue.from() < from ? from - cue.to() <= DOUBT : cue.from() - to <= DOUBT)) {
 				return true;
@@ -81,7 +87,7 @@ final class CueScope {
 	private boolean isPast(int from, boolean recentToo) {
 		for (Mention cue : this.history) {
 			if (cue.value().equals("list") && cue.to() <= from
-					&& this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from)) {
+					&& this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && !isNowBetween(cue, from)) {
 				return true;
 			}
 			if ((recentToo || !cue.entry().is(Category.HISTORY, "recent"))
@@ -161,8 +167,21 @@ final class CueScope {
 		return !this.words.isBreakBefore(from) || from == cue.to() || isListed(from);
 	}
 
+	/** Whether it was told of the past as a whole: 'no history of fits'. */
+	boolean isOfHistory(int from) {
+		for (Mention cue : this.history) {
+			if (this.words.is(cue.to() - 2, "history") && this.words.is(cue.to() - 1, "of") && cue.to() <= from
+					&& this.clauses.of(cue.from()) == this.clauses.of(from)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'watching for a limp, stiffness or pain': what is listed belongs to the cue. */
 	private boolean isListed(int at) {
-		return this.words.is(at, "or") || this.words.is(at, "and");
+		return this.words.is(at, "or") || this.words.is(at, "and") || this.words.markBefore(at) == ':'
+				|| this.lists.goesOn(at);
 	}
 
 }

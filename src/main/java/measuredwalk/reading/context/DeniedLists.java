@@ -1,5 +1,7 @@
 package measuredwalk.reading.context;
 
+import measuredwalk.reading.lexicon.Category;
+import measuredwalk.reading.lexicon.Mention;
 import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 
@@ -20,7 +22,14 @@ final class DeniedLists {
 
 	/** Whether a denial before a word ends at it: at 'but', and at 'and he'. */
 	boolean endsScope(int at) {
-		return this.annotation.isTermination(at) || (this.words.is(at, "and") && isStatement(at + 1));
+		return this.annotation.isTermination(at)
+				|| (this.words.is(at, "and") && (isStatement(at + 1) || isFavourable(at + 1)));
+	}
+
+	/** 'not sick and stool normal': the good news behind 'and' is not denied. */
+	private boolean isFavourable(int at) {
+		Mention cover = (at < this.words.size()) ? this.annotation.coverOf(at) : null;
+		return cover != null && cover.category() == Category.SIGN && cover.entry().has("denied");
 	}
 
 	/** After a comma the denial goes on when an 'or' follows. */

@@ -86,7 +86,8 @@ final class Grades {
 		if (grade.to() <= sign.from()) {
 			return sign.from() - grade.to();
 		}
-		boolean onlyNext = this.annotation.is(grade.from(), WordClass.GRADES_NEXT) && grade.length() == 1;
+		boolean closing = grade.from() == sign.to() && this.words.isBreakBefore(grade.to());
+		boolean onlyNext = this.annotation.is(grade.from(), WordClass.GRADES_NEXT) && grade.length() == 1 && !closing;
 		return onlyNext ? TOO_FAR : grade.from() - sign.to() + 0.5;
 	}
 

@@ -25,13 +25,14 @@ import org.jspecify.annotations.Nullable;
 public final class SignReader {
 
 	/** A sign told as part of a worse one in the same sentence is not told again. */
-	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(Map.of(SignKind.SWELLING,
-			EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING, EnumSet.of(SignKind.SEIZURE),
-			SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
-			EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
-			EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
-			EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA), SignKind.DIFFICULTY_RISING,
-			EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA, EnumSet.of(SignKind.PARESIS)));
+	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(
+			Map.of(SignKind.SWELLING, EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING,
+					EnumSet.of(SignKind.SEIZURE), SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
+					EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
+					EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
+					EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA),
+					SignKind.DIFFICULTY_RISING, EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA,
+					EnumSet.of(SignKind.PARESIS), SignKind.WEIGHT_LOSS, EnumSet.of(SignKind.MUSCLE_WASTING)));
 
 	private SignReader() {
 	}
