@@ -217,7 +217,7 @@ final class NegationScope {
 				break;
 			}
 			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
-				return false;
+				return isAllTakenBack(to);
 			}
 		}
 		return isTakenBack(to);
@@ -268,12 +268,8 @@ final class NegationScope {
 
 	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
 	private boolean isTakenBack(int to) {
-		int end = Math.min(this.words.size(), to + REACH_ALL);
-		for (int at = to; at < end; at++) {
-			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
-				return true;
-			}
+		if (isAllTakenBack(to)) {
+			return true;
 		}
 		int next = to;
 		while (next < this.words.size() && !this.words.isSentenceBefore(next)) {
@@ -281,6 +277,18 @@ final class NegationScope {
 		}
 		return next + 2 < this.words.size() && PRONOUNS.contains(this.words.form(next))
 				&& this.words.is(next + 2, "not") && this.words.isSentenceBefore(next + 3);
+	}
+
+	/** 'legs like jelly by the end though, mine not his'. */
+	private boolean isAllTakenBack(int to) {
+		int end = Math.min(this.words.size(), to + REACH_ALL);
+		for (int at = to; at < end; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private boolean isAnswer(Mention cue, int to) {
