@@ -49,7 +49,7 @@ final class LaterDenial {
 				}
 			}
 			if (this.annotation.isTermination(at) && !this.words.is(at, "as") && !isCueNext(at + 1)) {
-				return false;
+				return isAllTakenBack(to);
 			}
 		}
 		return isTakenBack(to);
@@ -120,14 +120,22 @@ final class LaterDenial {
 		return cover != null && cover.from() == at && this.words.isSentenceBefore(cover.to());
 	}
 
-	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
-	private boolean isTakenBack(int to) {
+	/** 'legs like jelly by the end though, mine not his'. */
+	private boolean isAllTakenBack(int to) {
 		int end = Math.min(this.words.size(), to + REACH_ALL);
 		for (int at = to; at < end; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
 				return true;
 			}
+		}
+		return false;
+	}
+
+	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
+	private boolean isTakenBack(int to) {
+		if (isAllTakenBack(to)) {
+			return true;
 		}
 		int next = to;
 		while (next < this.words.size() && !this.words.isSentenceBefore(next)) {
