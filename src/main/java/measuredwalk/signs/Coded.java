@@ -24,11 +24,12 @@ public interface Coded {
 	 * those there are
 	 */
 	static <E extends Enum<E> & Coded> E of(Class<E> vocabulary, String code) {
-		return Arrays.stream(vocabulary.getEnumConstants())
-			.filter((word) -> word.code().equals(code))
-			.findFirst()
-			.orElseThrow(() -> new IllegalArgumentException("'" + code + "' is not one of "
-					+ Arrays.stream(vocabulary.getEnumConstants()).map(Coded::code).collect(Collectors.joining(", "))));
+		Object word = CodedWords.BY_CODE.get(vocabulary).get(code);
+		if (word == null) {
+			throw new IllegalArgumentException("'" + code + "' is not one of "
+					+ Arrays.stream(vocabulary.getEnumConstants()).map(Coded::code).collect(Collectors.joining(", ")));
+		}
+		return vocabulary.cast(word);
 	}
 
 }

@@ -38,7 +38,8 @@ final class Corrections {
 		if (at < 0) {
 			return false;
 		}
-		boolean old = this.cues.before("wrong-told", placed) && !this.words.is(placed.to(), "not");
+		boolean first = at == 0 || !this.cues.before("wrong-told", this.amounts.get(at - 1));
+		boolean old = first && this.cues.before("wrong-told", placed) && !this.words.is(placed.to(), "not");
 		return old || (this.amounts.size() > 1 && (this.cues.before("wrong", placed)
 				|| (at + 1 < this.amounts.size() && isTakenBack(placed, at + 1))));
 	}

@@ -19,6 +19,10 @@ final class DistanceSum {
 		if (isTakenBack(distances, words)) {
 			return of(distances.subList(distances.size() - 1, distances.size()), words);
 		}
+		Placed last = distances.get(distances.size() - 1);
+		if (distances.size() > 1 && isTotal(last, words)) {
+			return of(List.of(last), words);
+		}
 		double metres = 0;
 		double unit = 0;
 		for (Placed placed : distances) {
@@ -26,11 +30,19 @@ final class DistanceSum {
 			metres += distance.metres().value() * distance.times() * TimesTold.laps(placed.from(), placed.to(), words);
 			unit = distance.metres().value() / Math.max(1, figures(placed, words));
 		}
-		metres += wayBack(distances.get(distances.size() - 1), words) * unit;
+		metres += wayBack(last, words) * unit;
 		if (distances.size() == 1 && isThereAndBack(distances.get(0), words)) {
 			metres *= 2;
 		}
 		return (double) Math.round(metres);
+	}
+
+	/** '1k then turned back so 2k in all'. */
+	private static boolean isTotal(Placed placed, Words words) {
+		int at = placed.to();
+		boolean all = (words.is(at, "in") && (words.is(at + 1, "all") || words.is(at + 1, "total")))
+				|| words.is(at, "total") || words.is(at, "altogether") || words.is(at, "overall");
+		return all || words.is(placed.from() - 1, "total");
 	}
 
 	/** 'five miles? no, half a mile'. */

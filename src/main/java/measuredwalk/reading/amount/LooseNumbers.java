@@ -59,8 +59,14 @@ final class LooseNumbers {
 
 	boolean has(Placed placed) {
 		boolean alone = this.words.isBreakBefore(placed.from()) && this.words.isBreakBefore(placed.to())
-				&& this.words.markBefore(placed.from()) != '(';
+				&& !isEnumerated(placed);
 		return this.lengthTold && !alone && !isToldTogether(placed) && !isTied(placed) && !isWalkInClause(placed);
+	}
+
+	/** The '(3)' of a list. */
+	private boolean isEnumerated(Placed placed) {
+		int before = this.words.token(placed.from()) - 1;
+		return before >= 0 && this.words.tokens().get(before).is("(");
 	}
 
 	private boolean isToldTogether(Placed placed) {

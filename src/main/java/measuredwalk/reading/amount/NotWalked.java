@@ -40,10 +40,13 @@ final class NotWalked {
 	}
 
 	boolean has(Placed placed, boolean only) {
-		boolean planned = this.cues.has("planned", placed) && !this.cues.before("taken", placed);
-		boolean dayBefore = !only && this.cues.before("yesterday", placed);
+		boolean kept = only && !this.cues.of("as-planned").isEmpty();
+		boolean planned = this.cues.has("planned", placed) && !this.cues.before("taken", placed) && !kept;
+		boolean none = !this.annotation.mentions(Category.NO_WALK).isEmpty();
+		boolean dayBefore = none ? this.cues.has("yesterday", placed) : !only && this.cues.before("yesterday", placed);
 		return planned || dayBefore || this.cues.has("elsewhere", placed) || this.cues.before("part", placed)
-				|| isOfOther(placed) || isSince(placed) || isAskedFor(placed) || isAsked(placed) || isUnreal(placed);
+				|| isOfOther(placed) || isSince(placed) || isAskedFor(placed) || isAsked(placed) || isUnreal(placed)
+				|| isAhead(placed);
 	}
 
 	/** 'in March he did 60', 'we would have done an hour'. */
@@ -63,6 +66,16 @@ final class NotWalked {
 			.anyMatch((cue) -> cue.to() <= placed.from() && this.annotation.clauses().of(cue.from()) == clause);
 	}
 
+	/** 'on our way out now, back in 20': the walk is still to come. */
+	private boolean isAhead(Placed placed) {
+		for (Mention cue : this.cues.of("ahead")) {
+			if (cue.to() <= placed.from()) {
+				return true;
+			}
+		}
+		return this.cues.over("wondered", placed);
+	}
+
 	/** 'since one hour', 'come up in an hour'. */
 	private boolean isSince(Placed placed) {
 		boolean follows = !this.words.isBreakBefore(placed.from());
@@ -79,7 +92,7 @@ final class NotWalked {
 		return near.isAsked(placed) && this.cues.of("asking")
 			.stream()
 			.anyMatch((cue) -> cue.to() <= placed.from()
-					&& this.annotation.clauses().sentenceOf(cue.from()) == near.sentence(placed));
+					&& this.annotation.clauses().sentenceOf(cue.from()) >= near.sentence(placed) - 1);
 	}
 
 	private boolean isAsked(Placed placed) {

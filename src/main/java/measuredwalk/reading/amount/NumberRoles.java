@@ -107,7 +107,7 @@ final class NumberRoles {
 	private boolean isEaten(Placed placed) {
 		return this.observations.stream()
 			.anyMatch((seen) -> seen.sign().kind() == SignKind.TOXIN_INGESTION
-					&& this.near.sentence(placed) == this.near.sentence(seen));
+					&& this.near.sentence(placed) == this.near.sentence(seen) && !this.cues.before("taken", placed));
 	}
 
 	/** 'got him out about seven and did fifteen minutes'. */
@@ -144,7 +144,8 @@ final class NumberRoles {
 	 */
 	private boolean isBesideTheWalk(Placed placed) {
 		boolean minute = placed.quantity() instanceof BareNumber && this.cues.before("by-then", placed);
-		return minute || isOfSign(placed) || this.onsets.isMoment(placed);
+		boolean adjunct = this.cues.before("adjunct", placed) && !this.cues.after("walk-noun", placed);
+		return minute || adjunct || isOfSign(placed) || this.onsets.isMoment(placed);
 	}
 
 	private Role walked(Placed placed) {

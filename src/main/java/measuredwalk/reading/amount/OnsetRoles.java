@@ -58,7 +58,7 @@ final class OnsetRoles {
 		if (isStrong(placed) && hasSignAround(placed)) {
 			return Role.ONSET;
 		}
-		if (this.cues.before("until", placed) && isSignNext(placed)) {
+		if (this.cues.before("until", placed) && isSignNext(placed) && !this.words.isSentenceBefore(placed.to())) {
 			return Role.ONSET;
 		}
 		if (this.cues.before("loosened", placed) || isWhole(placed)) {

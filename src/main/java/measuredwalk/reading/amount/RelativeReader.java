@@ -62,6 +62,9 @@ final class RelativeReader {
 		for (int at = mention.from(); at >= Math.max(0, mention.from() - 5); at--) {
 			Double factor = FACTORS.get(this.words.form(at));
 			if (factor != null) {
+				if (factor == 0.5 && this.words.is(at + 1, "times")) {
+					return this.words.is(at - 3, "two") || this.words.is(at - 3, "2") ? 2.5 : 1.5;
+				}
 				Double other = (factor == 1) ? doubleTime(mention) : null;
 				return (other == null) ? factor : other;
 			}

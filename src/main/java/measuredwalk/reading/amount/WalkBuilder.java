@@ -112,6 +112,7 @@ final class WalkBuilder {
 			return cutShort(observations, onsets);
 		}
 		this.drafts.dropMoments();
+		this.drafts.repeat();
 		List<WalkTold> told = new ArrayList<>();
 		for (WalkDraft draft : this.drafts.all()) {
 			LocalTime begun = (draft.start != null) ? draft.start

@@ -156,6 +156,15 @@ final class WalkDrafts {
 		}
 	}
 
+	/** '20 this morning and same again tonight'. */
+	void repeat() {
+		boolean again = this.drafts.size() == 1
+				&& this.cues.between("same-again", last().placed().to(), this.words.size());
+		if (again) {
+			this.drafts.add(new WalkDraft(last().minutes(), last().placed()));
+		}
+	}
+
 	WalkDraft last() {
 		return this.drafts.get(this.drafts.size() - 1);
 	}
@@ -171,8 +180,9 @@ final class WalkDrafts {
 				&& !this.words.is(placed.from() - 1, "then")) {
 			return true;
 		}
-		boolean guessedBehind = this.words.is(placed.to(), "maybe") && this.cues.of("several").isEmpty()
-				&& placed.from() - last().placed().to() <= MOST_WORDS_BETWEEN;
+		boolean guessedBehind = (this.words.is(placed.to(), "maybe") || this.words.is(placed.to() - 1, "most")
+				|| this.words.is(placed.to() - 1, "tops") || this.words.is(placed.to() - 1, "max"))
+				&& this.cues.of("several").isEmpty() && placed.from() - last().placed().to() <= MOST_WORDS_BETWEEN;
 		if (guessedBehind) {
 			return true;
 		}
@@ -186,7 +196,8 @@ final class WalkDrafts {
 		if (told > 1) {
 			return Math.min(told, MOST_WALKS);
 		}
-		boolean each = this.cues.after("each", placed) || this.words.is(placed.to() - 1, "each");
+		boolean each = this.cues.after("each", placed) || this.words.is(placed.to() - 1, "each")
+				|| this.words.is(placed.from() - 1, "each");
 		return (!each || isEachWay(placed)) ? 1 : TimesTold.before(placed.from(), this.words);
 	}
 

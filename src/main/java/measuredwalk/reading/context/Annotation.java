@@ -17,12 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Annotation {
 
-	private static final Comparator<Mention> STRONGEST = Comparator
-		.comparing(
-				(Mention mention) -> mention.category() == Category.GUARD ? mention.length() + 0.5 : mention.length(),
-				Comparator.reverseOrder())
-		.thenComparing(Mention::category)
-		.thenComparing(Mention::from);
+	private static final Comparator<Mention> STRONGEST = Annotation::byStrength;
 
 	private final Words words;
 
@@ -62,6 +57,17 @@ public final class Annotation {
 		annotation.mentions.sort(Comparator.comparing(Mention::from));
 		annotation.settleConcepts(concepts);
 		return annotation;
+	}
+
+	/** The longest first, of equals a guard, then by category and place. */
+	private static int byStrength(Mention one, Mention other) {
+		int strength = Integer.compare(strength(other), strength(one));
+		int category = (strength != 0) ? strength : one.category().compareTo(other.category());
+		return (category != 0) ? category : Integer.compare(one.from(), other.from());
+	}
+
+	private static int strength(Mention mention) {
+		return 2 * mention.length() + ((mention.category() == Category.GUARD) ? 1 : 0);
 	}
 
 	private static List<Mention> takeConcepts(List<Mention> found) {
@@ -129,34 +135,28 @@ public final class Annotation {
 			}
 			return;
 		}
-		boolean shorter = this.mentions.stream()
-			.anyMatch((other) -> other.category() == mention.category() && other.overlaps(mention)
-					&& other.length() > mention.length());
-		if (!shorter) {
+		if (!isInLonger(mention, mention.category())) {
 			this.mentions.add(mention);
 		}
 	}
 
-	/** The 'end' of 'hind end'. */
-	private boolean isInLimb(Mention mention) {
-		return this.mentions.stream()
-			.anyMatch((other) -> other.category() == Category.LIMB && other.overlaps(mention)
-					&& other.length() > mention.length());
-	}
-
-	/** The 'right' of 'right after'. */
-	private boolean isInMoment(Mention mention) {
-		return this.mentions.stream()
-			.anyMatch((other) -> other.category() == Category.MOMENT && other.overlaps(mention)
-					&& other.length() > mention.length());
+	/** The 'end' of 'hind end', the 'right' of 'right after'. */
+	private boolean isInLonger(Mention mention, Category category) {
+		for (Mention other : this.mentions) {
+			if (other.category() == category && other.overlaps(mention) && other.length() > mention.length()) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
 	private boolean isSwallowed(Mention mention) {
-		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB) && isInMoment(mention)) {
+		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB)
+				&& isInLonger(mention, Category.MOMENT)) {
 			return true;
 		}
-		if (mention.category() == Category.MOMENT && isInLimb(mention)) {
+		if (mention.category() == Category.MOMENT && isInLonger(mention, Category.LIMB)) {
 			return true;
 		}
 		Mention over = this.cover[mention.from()];

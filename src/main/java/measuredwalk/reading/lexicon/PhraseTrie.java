@@ -1,7 +1,6 @@
 package measuredwalk.reading.lexicon;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * All phrases in one tree, followed word by word. Children are found in one
@@ -22,13 +21,22 @@ final class PhraseTrie {
 	/** The longest run of small words: 'his leg has been ever such a bit funny'. */
 	private static final int MOST_SMALL_WORDS = 5;
 
-	private static final int NONE = -1;
+	/** The root is no child, so its number can say that there is none. */
+	private static final int NONE = 0;
+
+	private static final int[] NOTHING = {};
 
 	private long[] keys = new long[1 << 12];
 
 	private int[] children = new int[1 << 12];
 
-	private final List<int[]> endings = new ArrayList<>(List.of(new int[0]));
+	/** The children of the root by their symbol, where every search begins. */
+	private int[] first = new int[1 << 10];
+
+	/** The entries that end at each node. */
+	private int[][] endings = { NOTHING };
+
+	private int nodes = 1;
 
 	private final int barrier;
 
@@ -65,10 +73,10 @@ final class PhraseTrie {
 		for (int symbol : symbols) {
 			node = childOrNew(node, symbol);
 		}
-		int[] before = this.endings.get(node);
-		int[] after = java.util.Arrays.copyOf(before, before.length + 1);
+		int[] before = this.endings[node];
+		int[] after = Arrays.copyOf(before, before.length + 1);
 		after[before.length] = entry;
-		this.endings.set(node, after);
+		this.endings[node] = after;
 	}
 
 	/**
@@ -79,23 +87,32 @@ final class PhraseTrie {
 	 * @param found receives what is found
 	 */
 	void search(int[][] symbols, int start, int limit, Found found) {
-		follow(0, symbols, start, start, limit, found);
+		if (start >= limit) {
+			return;
+		}
+		for (int symbol : symbols[start]) {
+			int next = (symbol < this.first.length) ? this.first[symbol] : NONE;
+			if (next != NONE) {
+				follow(next, symbols, start, start + 1, limit, found);
+			}
+		}
 	}
 
 	private void follow(int node, int[][] symbols, int start, int at, int limit, Found found) {
-		for (int entry : this.endings.get(node)) {
+		for (int entry : this.endings[node]) {
 			found.phrase(entry, start, at);
 		}
 		if (at >= limit) {
 			return;
 		}
 		step(node, symbols, start, at, limit, found);
-		if (node != 0) {
-			skipAny(child(node, GAP), symbols, start, at, limit, found);
-			skipSmall(child(node, SMALL_WORDS), symbols, start, at, limit, found);
-		}
+		skipAny(child(node, GAP), symbols, start, at, limit, found);
+		skipSmall(child(node, SMALL_WORDS), symbols, start, at, limit, found);
 	}
 
+	/**
+	 * A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'.
+	 */
 	private void skipAny(int gap, int[][] symbols, int start, int at, int limit, Found found) {
 		for (int skip = 0; gap != NONE && skip <= LONGEST_GAP && at + skip < limit; skip++) {
 			step(gap, symbols, start, at + skip, limit, found);
@@ -114,9 +131,6 @@ final class PhraseTrie {
 		}
 	}
 
-	/**
-	 * A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'.
-	 */
 	private static boolean has(int[] symbols, int wanted) {
 		for (int symbol : symbols) {
 			if (symbol == wanted) {
@@ -155,9 +169,17 @@ final class PhraseTrie {
 		if (this.size * 2 >= this.keys.length) {
 			grow();
 		}
-		this.endings.add(new int[0]);
-		put(key(node, symbol), this.endings.size() - 1);
-		return this.endings.size() - 1;
+		if (this.nodes == this.endings.length) {
+			this.endings = Arrays.copyOf(this.endings, this.nodes * 2);
+		}
+		int child = this.nodes++;
+		this.endings[child] = NOTHING;
+		put(key(node, symbol), child);
+		if (node == 0) {
+			this.first = (symbol < this.first.length) ? this.first : Arrays.copyOf(this.first, symbol * 2);
+			this.first[symbol] = child;
+		}
+		return child;
 	}
 
 	private void grow() {

@@ -38,6 +38,11 @@ final class Lexicon {
 		return STANDARD.terms.getOrDefault(word, Term.NONE).unit();
 	}
 
+	/** Whether a word is part of a number. */
+	static boolean isNumeral(String word) {
+		return STANDARD.terms.getOrDefault(word, Term.NONE).numeral() != Numeral.NONE;
+	}
+
 	private Term termOf(Token token) {
 		if (token.kind() == Token.Kind.NUMBER) {
 			return FIGURES;

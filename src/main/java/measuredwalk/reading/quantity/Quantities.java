@@ -24,6 +24,16 @@ public final class Quantities {
 	}
 
 	/**
+	 * Whether a word is part of a number or a unit of time or length, in any of the
+	 * spellings that are read.
+	 * @param word lower case
+	 * @return true when it is
+	 */
+	public static boolean knows(String word) {
+		return Lexicon.isNumeral(word) || measuresWalks(word);
+	}
+
+	/**
 	 * Finds every quantity, in order, none over another.
 	 * @param tokens the text's tokens
 	 * @param now the message's own time, by which 'half nine' is morning or evening

@@ -102,10 +102,19 @@ final class QuantityScan {
 		if (time != null) {
 			return time;
 		}
+		if (ordinal != null && isMinute(ordinal.end())) {
+			double minute = ((Ordinal) ordinal.quantity()).place().value();
+			return Match.of(new Duration(this.terms.span(at, ordinal.end() + 1), Amount.of(minute * 60), 1));
+		}
 		if (ordinal != null && (found == null || found.first().number().style() != NumberPhrase.Style.FRACTION)) {
 			return ordinal;
 		}
 		return found == null ? otherAt(at) : this.bareNumbers.at(at, found);
+	}
+
+	/** 'from the 12th minute': so many minutes in, or nearly. */
+	private boolean isMinute(int at) {
+		return this.terms.is(at, "minute") || this.terms.is(at, "min");
 	}
 
 	/** Figures behind a hyphen that is joined to a word are a name: 'SCP-173'. */

@@ -1,9 +1,5 @@
 package measuredwalk.reading.quantity;
 
-import java.util.Collections;
-import java.util.EnumSet;
-import java.util.Set;
-
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,20 +8,20 @@ import org.jspecify.annotations.Nullable;
  * @param numeral its part in a number
  * @param value the value of that part, or the parts that a whole is cut into
  * @param unit the unit that it names
- * @param cues its tasks
+ * @param cues its tasks, one bit for each
  * @param month from 1 to 12 for a month, else 0
  */
-record Term(Numeral numeral, double value, @Nullable Unit unit, Set<Cue> cues, int month) {
+record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int month) {
 
-	static final Term NONE = new Term(Numeral.NONE, 0, null, Collections.unmodifiableSet(EnumSet.noneOf(Cue.class)), 0);
+	static final Term NONE = new Term(Numeral.NONE, 0, null, 0, 0);
 
 	/** Whether it may be any part of a quantity. */
 	boolean isKnown() {
-		return this.numeral != Numeral.NONE || this.unit != null || !this.cues.isEmpty();
+		return this.numeral != Numeral.NONE || this.unit != null || this.cues != 0;
 	}
 
 	boolean has(Cue cue) {
-		return this.cues.contains(cue);
+		return (this.cues & bit(cue)) != 0;
 	}
 
 	Term withNumeral(Numeral newNumeral, double newValue) {
@@ -37,10 +33,11 @@ record Term(Numeral numeral, double value, @Nullable Unit unit, Set<Cue> cues, i
 	}
 
 	Term withCue(Cue cue, int newMonth) {
-		Set<Cue> more = EnumSet.of(cue);
-		more.addAll(this.cues);
-		return new Term(this.numeral, this.value, this.unit, Collections.unmodifiableSet(more),
-				Math.max(this.month, newMonth));
+		return new Term(this.numeral, this.value, this.unit, this.cues | bit(cue), Math.max(this.month, newMonth));
+	}
+
+	private static int bit(Cue cue) {
+		return 1 << cue.ordinal();
 	}
 
 }

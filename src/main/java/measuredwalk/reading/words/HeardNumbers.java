@@ -23,6 +23,8 @@ final class HeardNumbers {
 	private static final Set<String> MEASURING = Set.of("about", "around", "nearly", "roughly", "almost", "for", "did",
 			"done", "managed", "maybe", "after", "only", "least", "most", "another", "last", "first");
 
+	private static final int LONGEST = 4;
+
 	private HeardNumbers() {
 	}
 
@@ -30,8 +32,9 @@ final class HeardNumbers {
 	static void repair(List<Token> tokens) {
 		for (int at = 0; at + 1 < tokens.size(); at++) {
 			Token token = tokens.get(at);
-			String number = NUMBERS.get(token.word());
-			if (number == null && at > 0 && MEASURING.contains(tokens.get(at - 1).word())) {
+			String number = (token.word().length() > LONGEST) ? null : NUMBERS.get(token.word());
+			if (number == null && token.word().length() <= LONGEST && at > 0
+					&& MEASURING.contains(tokens.get(at - 1).word())) {
 				number = AFTER_MEASURING_WORDS.get(token.word());
 			}
 			if (number != null && Quantities.measuresWalks(tokens.get(at + 1).word())) {

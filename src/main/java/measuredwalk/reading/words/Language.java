@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ public final class Language {
 	private static final Set<String> NOISE = Set.of("qwerty", "asdf", "qwert", "asd", "zxcv", "zxc", "dfgh", "jkl",
 			"hjkl", "qwe", "sdf", "fgh", "ghj", "lkj", "poiu", "mnbv");
 
+	/** Words of other languages, and noise. */
 	private final Set<String> foreign;
 
 	private final WordReader reader;
@@ -39,7 +41,7 @@ public final class Language {
 			this.foreign = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines()
 				.map(String::strip)
 				.filter((line) -> !line.isEmpty() && !line.startsWith("#"))
-				.collect(Collectors.toUnmodifiableSet());
+				.collect(Collectors.toCollection(() -> new HashSet<>(NOISE)));
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException("The file " + FILE + " cannot be read.", ex);
@@ -94,8 +96,10 @@ public final class Language {
 		if (word.length() <= 2 && !this.foreign.contains(word)) {
 			return 0.3;
 		}
-		String typed = text.substring(token.start(), token.end()).toLowerCase(Locale.ROOT);
-		if (NOISE.contains(word) || this.foreign.contains(word) || this.foreign.contains(typed)) {
+		boolean repaired = token.end() - token.start() != word.length()
+				|| !text.regionMatches(true, token.start(), word, 0, word.length());
+		if (this.foreign.contains(word) || (repaired
+				&& this.foreign.contains(text.substring(token.start(), token.end()).toLowerCase(Locale.ROOT)))) {
 			return 1;
 		}
 		int apostrophe = word.indexOf('\'');
@@ -104,8 +108,6 @@ public final class Language {
 			boolean name = Character.isUpperCase(text.charAt(token.start()));
 			return name ? ((token.start() > 0) ? 0.5 : 0.7) : 1;
 		}
-		boolean repaired = token.end() - token.start() != word.length()
-				|| !text.regionMatches(true, token.start(), word, 0, word.length());
 		return repaired ? 0.3 : 0;
 	}
 

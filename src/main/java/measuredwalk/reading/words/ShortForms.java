@@ -18,7 +18,7 @@ final class ShortForms {
 	private final Map<String, String> meant;
 
 	private ShortForms(Map<String, String> meant) {
-		this.meant = Map.copyOf(meant);
+		this.meant = new HashMap<>(meant);
 	}
 
 	static ShortForms standard() {

@@ -29,9 +29,16 @@ final class SlipCost {
 	 * The cost of typing one word for another.
 	 * @param typed what was typed
 	 * @param meant what may have been meant
-	 * @return 0 for the same word, about 1 for each unusual slip
+	 * @param most what it may cost; where it must be more the exact cost is not worked
+	 * out
+	 * @return 0 for the same word, about 1 for each unusual slip; some number above the
+	 * most when it must be more
 	 */
-	static double of(String typed, String meant) {
+	static double of(String typed, String meant, double most) {
+		double first = (typed.charAt(0) == meant.charAt(0)) ? 0 : FIRST;
+		if (first > most) {
+			return first;
+		}
 		double[][] cost = new double[typed.length() + 1][meant.length() + 1];
 		for (int row = 1; row <= typed.length(); row++) {
 			cost[row][0] = row;
@@ -39,12 +46,19 @@ final class SlipCost {
 		for (int column = 1; column <= meant.length(); column++) {
 			cost[0][column] = column;
 		}
+		double leastBefore = 0;
 		for (int row = 1; row <= typed.length(); row++) {
+			double least = cost[row][0];
 			for (int column = 1; column <= meant.length(); column++) {
 				cost[row][column] = cheapest(cost, typed, meant, row, column);
+				least = Math.min(least, cost[row][column]);
 			}
+			// A swap reaches back two rows, so both must be above the most.
+			if (Math.min(least, leastBefore) + first > most) {
+				return Double.MAX_VALUE;
+			}
+			leastBefore = least;
 		}
-		double first = (typed.charAt(0) == meant.charAt(0)) ? 0 : FIRST;
 		return cost[typed.length()][meant.length()] + first;
 	}
 

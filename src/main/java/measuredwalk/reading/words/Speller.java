@@ -24,6 +24,8 @@ public final class Speller {
 	/** Words this long may carry two slips. */
 	private static final int TWO_SLIPS = 7;
 
+	private static final String[] NOTHING = {};
+
 	private final Map<String, String[]> byDeletion = new HashMap<>();
 
 	/**
@@ -53,9 +55,10 @@ public final class Speller {
 		}
 		String best = null;
 		double bestCost = limit(typed.length());
+		Set<String> tried = new HashSet<>();
 		for (String deletion : deletions(typed)) {
-			for (String meant : this.byDeletion.getOrDefault(deletion, new String[0])) {
-				double cost = SlipCost.of(typed, meant);
+			for (String meant : this.byDeletion.getOrDefault(deletion, NOTHING)) {
+				double cost = tried.add(meant) ? SlipCost.of(typed, meant, bestCost) : Double.MAX_VALUE;
 				if (cost < bestCost || (cost == bestCost && best != null && meant.compareTo(best) < 0)) {
 					best = meant;
 					bestCost = cost;

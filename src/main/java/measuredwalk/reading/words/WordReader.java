@@ -74,7 +74,7 @@ public final class WordReader {
 	 * @return true when it is
 	 */
 	public boolean knows(String word) {
-		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word) || Quantities.measuresWalks(word);
+		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word) || Quantities.knows(word);
 	}
 
 	private Token repaired(Token token, String text, @Nullable String name) {

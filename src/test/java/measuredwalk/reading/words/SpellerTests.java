@@ -28,7 +28,7 @@ class SpellerTests {
 
 	@Test
 	void aNeighbouringKeyCostsLessThanAFarOne() {
-		assertThat(SlipCost.of("lomp", "limp")).isLessThan(SlipCost.of("lzmp", "limp"));
+		assertThat(SlipCost.of("lomp", "limp", 9)).isLessThan(SlipCost.of("lzmp", "limp", 9));
 	}
 
 }
