@@ -32,6 +32,9 @@ final class Worlds {
 					world.named("carry-over 0").withBody(world.body().withCarriedShare(0)),
 					world.named("carry-over .8").withBody(world.body().withCarriedShare(0.8)),
 					world.named("stiff baseline").withBody(world.body().withUsualStiffness(new Range(0.15, 0.35))),
+					world.named("worried and stiff")
+						.withOwners(OwnerKind.WORRIED)
+						.withBody(world.body().withUsualStiffness(new Range(0.15, 0.35))),
 					world.named("missing in runs").withAnswers(world.answers().withSilence(SilenceLaw.IN_RUNS, 0.35)),
 					world.named("missing not at random")
 						.withAnswers(world.answers().withSilence(SilenceLaw.NOT_AT_RANDOM, 0.15)),
