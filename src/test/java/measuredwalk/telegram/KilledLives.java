@@ -9,10 +9,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -162,6 +164,18 @@ final class KilledLives {
 	}
 
 	/**
+	 * The lives that sent a text. One text may be written twice, one after the other, so
+	 * which of its copies is the repeated one cannot be told; but it takes two lives.
+	 */
+	private static Set<String> lives(List<StandInMessage> got, int last) {
+		Set<String> lives = new HashSet<>();
+		for (int index = last; index >= 0 && got.get(index).text().equals(got.get(last).text()); index--) {
+			lives.add(got.get(index).sender());
+		}
+		return lives;
+	}
+
+	/**
 	 * Compares what a chat got with what was written to it: the same in the same order,
 	 * but for a message that came once more in the next life.
 	 */
@@ -176,8 +190,7 @@ final class KilledLives {
 			}
 			else {
 				assertThat(text).as("out of order").isEqualTo(got.get(index - 1).text());
-				assertThat(got.get(index).sender()).as("repeated in one life")
-					.isNotEqualTo(got.get(index - 1).sender());
+				assertThat(lives(got, index)).as("lives that sent '" + text + "'").hasSizeGreaterThan(1);
 				repeats++;
 			}
 		}
