@@ -1,189 +1,57 @@
 package measuredwalk.telegram;
 
-import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import org.awaitility.Awaitility;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * The application is killed again and again while people write. How often is set by
- * {@code -Dmeasuredwalk.kills=30}; three times by default, as each start takes seconds.
+ * {@code -Dmeasuredwalk.kills=30}, or 300 by the profile {@code kills}. Two applications
+ * live and die side by side, as a start keeps only one core busy.
  */
 class KillTests {
 
-	private static final int KILLS = Integer.getInteger("measuredwalk.kills", 3);
+	private static final int KILLS = Integer.getInteger("measuredwalk.kills", 30);
 
-	/** New people who write in each life of the process. */
-	private static final int PEOPLE = 5;
+	private static final int SIDE_BY_SIDE = 2;
 
-	/**
-	 * The most messages that are on their way at once, each of which may lose its answer.
-	 */
-	private static final int ON_THE_WAY = 24;
-
-	private static final int FIRST_CHAT = 4000;
-
-	private final Random random = new Random(20260314);
-
-	private final Map<Integer, String> dogs = new LinkedHashMap<>();
+	private static final long SEED = 20260314;
 
 	@Test
-	void losesNothingAndRepeatsOnlyWhatMayNotHaveArrived(@TempDir Path folder)
-			throws IOException, InterruptedException, SQLException {
-		RunningApplication application = null;
-		try (BotApiStandIn api = new BotApiStandIn()) {
-			application = new RunningApplication(folder, api);
-			story(api, application);
+	void losesNothingAndRepeatsOnlyWhatMayNotHaveArrived(@TempDir(cleanup = CleanupMode.ON_SUCCESS) Path folder)
+			throws Exception {
+		ShippedJar jar = ShippedJar.in(folder);
+		jar.makeArchive();
+		ExecutorService side = Executors.newFixedThreadPool(SIDE_BY_SIDE);
+		try {
+			List<Future<Integer>> lives = IntStream.range(0, SIDE_BY_SIDE)
+				.mapToObj((number) -> side.submit(() -> live(number, folder, jar)))
+				.toList();
+			int kills = 0;
+			for (Future<Integer> each : lives) {
+				kills += each.get();
+			}
+			assertThat(kills).isEqualTo(KILLS);
 		}
 		finally {
-			if (application != null) {
-				application.kill();
-			}
+			side.shutdownNow();
 		}
 	}
 
-	private void story(BotApiStandIn api, RunningApplication application)
-			throws IOException, InterruptedException, SQLException {
-		StandInPeople people = new StandInPeople(api.updates(), 1);
-		begin(api, application);
-		application.awaitReady();
-		takeDogsOn(application);
-		for (int kill = 0; kill < KILLS; kill++) {
-			killAfter(1 + this.random.nextInt(5 * PEOPLE), api, application);
-			write(people, kill);
-			application.awaitDeath();
-			begin(api, application);
-		}
-		write(people, KILLS);
-		Awaitility.await()
-			.atMost(Duration.ofSeconds(60))
-			.untilAsserted(() -> assertThat(this.dogs.keySet()).allMatch((chat) -> answered(api, chat)));
-		assertJournal(application);
-		application.stop();
-		assertSent(api, application);
-	}
-
-	/** The answer to the last thing that each person asks. */
-	private static boolean answered(BotApiStandIn api, int chat) {
-		return api.updates().unconfirmed() == 0
-				&& api.textsTo(chat).stream().anyMatch((text) -> text.contains("turn for home"));
-	}
-
-	/**
-	 * A new life begins when no message of the life before it is being taken. One may
-	 * still lie in the connection: which life a message came from is told by its sender.
-	 */
-	private void begin(BotApiStandIn api, RunningApplication application) throws IOException {
-		Awaitility.await().until(() -> api.sendingNow() == 0);
-		application.start();
-	}
-
-	/** Kills the process in the middle of a request, when it has made some of them. */
-	private static void killAfter(int requests, BotApiStandIn api, RunningApplication application) {
-		AtomicInteger left = new AtomicInteger(requests);
-		api.watch((method) -> {
-			boolean counts = method.equals("sendmessage") || method.equals("getupdates");
-			if (counts && left.decrementAndGet() == 0) {
-				application.kill();
-			}
-		});
-	}
-
-	private void takeDogsOn(RunningApplication application) throws IOException, InterruptedException {
-		for (int number = 0; number < PEOPLE * (KILLS + 1); number++) {
-			JsonNode dog = application.post("/api/dogs",
-					"{\"name\":\"Dog%d\",\"timeZone\":\"Europe/London\",\"planMinutes\":20}".formatted(number));
-			this.dogs.put(FIRST_CHAT + number, dog.path("id").asText() + " " + dog.path("joinCode").asText());
-		}
-	}
-
-	private void write(StandInPeople people, int life) {
-		for (int each = 0; each < PEOPLE; each++) {
-			int chat = FIRST_CHAT + life * PEOPLE + each;
-			people.say(chat, "/start " + this.dogs.get(chat).split(" ")[1]);
-			people.say(chat, minutes(chat) + " minutes, no signs");
-			people.say(chat, "/today");
-		}
-	}
-
-	private static int minutes(int chat) {
-		return 5 + chat % 30;
-	}
-
-	private void assertJournal(RunningApplication application) throws IOException, InterruptedException {
-		for (int chat : this.dogs.keySet()) {
-			JsonNode journal = application.get("/api/dogs/" + this.dogs.get(chat).split(" ")[0] + "/journal");
-			assertThat(journal.path("walks")).hasSize(1);
-			assertThat(journal.path("walks").get(0).path("minutes").asDouble()).isEqualTo(minutes(chat));
-		}
-	}
-
-	private void assertSent(BotApiStandIn api, RunningApplication application) throws SQLException {
-		Map<Integer, List<String>> written = new LinkedHashMap<>();
-		try (Connection database = DriverManager.getConnection(application.databaseUrl(), "sa", "");
-				Statement statement = database.createStatement()) {
-			assertThat(count(statement, "inbox_message where state = 'handled' and attempts = 1"))
-				.isEqualTo(3 * this.dogs.size());
-			assertThat(count(statement, "outbox_message where state <> 'sent'")).isZero();
-			ResultSet rows = statement.executeQuery(
-					"select c.address, o.text from outbox_message o join chat c on c.id = o.chat_id order by o.id");
-			while (rows.next()) {
-				written.computeIfAbsent(rows.getInt(1), (chat) -> new ArrayList<>()).add(rows.getString(2));
-			}
-		}
-		int repeats = 0;
-		for (int chat : this.dogs.keySet()) {
-			repeats += repeats(api, chat, written.get(chat));
-		}
-		assertThat(repeats).isLessThanOrEqualTo(KILLS * ON_THE_WAY);
-	}
-
-	private static int count(Statement statement, String what) throws SQLException {
-		try (ResultSet row = statement.executeQuery("select count(*) from " + what)) {
-			row.next();
-			return row.getInt(1);
-		}
-	}
-
-	/**
-	 * Compares what a chat got with what was written to it: the same in the same order,
-	 * but for a message that came once more in the next life.
-	 */
-	private int repeats(BotApiStandIn api, int chat, List<String> written) {
-		List<StandInMessage> got = api.sent().stream().filter((each) -> each.chatId() == chat).toList();
-		int next = 0;
-		int repeats = 0;
-		for (int index = 0; index < got.size(); index++) {
-			String text = got.get(index).text();
-			if (next < written.size() && text.equals(written.get(next))) {
-				next++;
-			}
-			else {
-				assertThat(text).as("out of order").isEqualTo(got.get(index - 1).text());
-				assertThat(got.get(index).sender()).as("repeated in one life")
-					.isNotEqualTo(got.get(index - 1).sender());
-				repeats++;
-			}
-		}
-		assertThat(next).as("all that was written to " + chat).isEqualTo(written.size());
-		return repeats;
+	private static int live(int number, Path folder, ShippedJar jar) throws Exception {
+		int kills = (KILLS + number) / SIDE_BY_SIDE;
+		new KilledLives(kills, SEED + number).live(Files.createDirectory(folder.resolve("side" + number)), jar);
+		return kills;
 	}
 
 }

@@ -1,6 +1,5 @@
 package measuredwalk.telegram;
 
-import java.io.File;
 import java.io.IOException;
 import java.net.ServerSocket;
 import java.net.URI;
@@ -11,10 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -41,7 +38,10 @@ final class RunningApplication {
 
 	private int starts;
 
-	RunningApplication(Path folder, BotApiStandIn api) throws IOException {
+	private final ShippedJar jar;
+
+	RunningApplication(Path folder, BotApiStandIn api, ShippedJar jar) throws IOException {
+		this.jar = jar;
 		this.folder = folder;
 		this.api = api;
 		try (ServerSocket free = new ServerSocket(0)) {
@@ -56,9 +56,7 @@ final class RunningApplication {
 
 	/** Each start sends to an address of its own, with the number of the start behind. */
 	void start() throws IOException {
-		List<String> command = new ArrayList<>(List.of(
-				Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx320m", "-XX:+UseSerialGC",
-				"-XX:TieredStopAtLevel=1", "-cp", classPath(), "measuredwalk.MeasuredWalk"));
+		List<String> command = new ArrayList<>(this.jar.command());
 		command.addAll(List.of("--server.port=" + this.port, "--spring.datasource.url=" + databaseUrl(),
 				"--measuredwalk.rehearsal=false", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
 				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
@@ -71,16 +69,9 @@ final class RunningApplication {
 			.start();
 	}
 
-	/** The classes as they are shipped, without any test's. */
-	private static String classPath() {
-		return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-			.filter((entry) -> !entry.contains("test-classes"))
-			.collect(Collectors.joining(File.pathSeparator));
-	}
-
 	void awaitReady() {
 		Awaitility.await()
-			.atMost(Duration.ofSeconds(90))
+			.atMost(Duration.ofSeconds(120))
 			.ignoreExceptions()
 			.until(() -> get("/actuator/health") != null);
 	}
