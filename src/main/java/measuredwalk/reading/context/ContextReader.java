@@ -56,8 +56,7 @@ public final class ContextReader {
 			return new Context(true, false, false, false, false, false, false, false);
 		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
-				this.cues.isUncertain(from, to), historical,
-				this.cues.isRecent(from),
+				this.cues.isUncertain(from, to), historical, this.cues.isRecent(from),
 				this.cues.isHypothetical(from, to) && !this.later.isDenied(to, urgent), other);
 	}
 

@@ -87,7 +87,8 @@ final class CueScope {
 	private boolean isPast(int from, boolean recentToo) {
 		for (Mention cue : this.history) {
 			if (cue.value().equals("list") && cue.to() <= from
-					&& this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && !isNowBetween(cue, from)) {
+					&& this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from)
+					&& !isNowBetween(cue, from)) {
 				return true;
 			}
 			if ((recentToo || !cue.entry().is(Category.HISTORY, "recent"))
