@@ -83,10 +83,15 @@ final class LaterDenial {
 			return true;
 		}
 		if (cue.value().equals("after")) {
-			return !cue.entry().has("eased") || !hasNumber(to, cue.to() + REACH);
+			return !cue.entry().has("eased") || (isWhole(cue) && !hasNumber(to, cue.to() + REACH));
 		}
 		return cue.length() == 1 && this.words.isBreakBefore(cue.from()) && this.words.isBreakBefore(cue.to())
 				&& !this.words.isSentenceBefore(cue.from());
+	}
+
+	/** 'gone lame' is no denial. */
+	private boolean isWhole(Mention cue) {
+		return this.words.isBreakBefore(cue.to()) || this.annotation.is(cue.to(), WordClass.AFTER_GONE);
 	}
 
 	/** 'gone in five minutes' is how long it took, and no denial. */

@@ -10,6 +10,8 @@ public enum WordClass {
 
 	/** A number in words, or a word for minutes: 'gone in five' is how long it took. */
 	COUNTED,
+	/** What may follow 'gone' that denies: 'gone by lunch', but not 'gone lame'. */
+	AFTER_GONE,
 	/** The dog, beside its owner: 'I am sore, she is not'. */
 	DOG_ITSELF,
 	/** 'was not limping as much'. */

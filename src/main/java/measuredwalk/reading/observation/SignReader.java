@@ -74,12 +74,21 @@ public final class SignReader {
 		return entry.has("urgent") || entry.has("day") || entry.has("sudden");
 	}
 
-	/** A shaking body is part of the seizure, a swollen belly no swelling. */
+	/**
+	 * A shaking body is part of the seizure, a swollen belly no swelling; what only eased
+	 * is the sign that it stands beside.
+	 */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
+		boolean lone = seen.mention().entry().has("lone");
 		Set<SignKind> worse = PART_OF.getOrDefault(seen.sign().kind(), Set.of());
-		return !worse.isEmpty() && seen.sign().present() && all.stream()
-			.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
-				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+		if (!seen.sign().present() || (worse.isEmpty() && !lone)) {
+			return false;
+		}
+		int sentence = annotation.clauses().sentenceOf(seen.mention().from());
+		return all.stream()
+			.anyMatch((other) -> other.sign().kind() != seen.sign().kind() && other.sign().present()
+					&& (lone || worse.contains(other.sign().kind()))
+					&& annotation.clauses().sentenceOf(other.mention().from()) == sentence);
 	}
 
 	/** A phrase that denies a sign outright also speaks for a wider net inside it. */

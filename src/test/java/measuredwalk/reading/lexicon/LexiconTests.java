@@ -60,6 +60,21 @@ class LexiconTests {
 			.hasMessageContaining(fix);
 	}
 
+	@ParameterizedTest
+	@ValueSource(strings = { "get up| stand", "get up |stand", "|stand", "stand|", "stand||rise",
+			"can not|could not|unable to stand" })
+	void aListThatABlankHasCutIsAFault(String line) {
+		assertThatThrownBy(() -> lexicon("[sign lameness]", line)).isInstanceOf(LexiconError.class)
+			.hasMessageContaining("nurse.txt line 2")
+			.hasMessageContaining("put the list in brackets");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "leg was a bit funny, 1", "leg funny, 1", "leg then funny, 0" })
+	void aWaveSkipsSmallWordsOnly(String text, int found) {
+		assertThat(find(lexicon("class small: =was =a =bit", "[sign lameness]", "leg ~ funny"), text)).hasSize(found);
+	}
+
 	@Test
 	void anUnknownClassIsAFault() {
 		assertThatThrownBy(() -> lexicon("[sign lameness]", "drag <leg>")).hasMessageContaining("nurse.txt line 2")
