@@ -98,7 +98,7 @@ class ClinicApiTests {
 		JsonNode paths = Caller.json(this.caller.api("GET", "/v3/api-docs", STAFF, "")).get("paths");
 		assertThat(paths.propertyNames()).containsExactlyInAnyOrder("/api/dogs", "/api/dogs/{id}",
 				"/api/dogs/{id}/journal", "/api/dogs/{id}/suggestion", "/api/dogs/{id}/export", "/api/alerts",
-				"/api/alerts/{id}/acknowledge", "/api/alerts/{id}/close", "/api/alert-codes");
+				"/api/alerts/{id}/acknowledge", "/api/alerts/{id}/close", "/api/alert-codes", "/api/backups");
 		assertThat(paths.get("/api/dogs/{id}").propertyNames()).containsExactlyInAnyOrder("get", "patch", "delete");
 	}
 
