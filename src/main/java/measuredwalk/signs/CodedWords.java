@@ -3,7 +3,9 @@ package measuredwalk.signs;
 import java.util.HashMap;
 import java.util.Map;
 
-/** The words of each vocabulary by their spelling, spelled out once for each vocabulary. */
+/**
+ * The words of each vocabulary by their spelling, spelled out once for each vocabulary.
+ */
 final class CodedWords {
 
 	static final ClassValue<Map<String, Object>> BY_CODE = new ClassValue<>() {

@@ -148,7 +148,8 @@ public final class Annotation {
 
 	/** The 'so' of 'not so stiff' is no grade, the 'right' of 'right as rain' no side. */
 	private boolean isSwallowed(Mention mention) {
-		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB) && isInLonger(mention, Category.MOMENT)) {
+		if ((mention.category() == Category.SIDE || mention.category() == Category.LIMB)
+				&& isInLonger(mention, Category.MOMENT)) {
 			return true;
 		}
 		if (mention.category() == Category.MOMENT && isInLonger(mention, Category.LIMB)) {
