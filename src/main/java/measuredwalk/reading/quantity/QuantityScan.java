@@ -56,7 +56,7 @@ final class QuantityScan {
 
 	/** Most words begin nothing: they are passed over at once. */
 	private boolean mayStart(int at) {
-		return this.terms.term(at).isKnown() || Starters.has(this.terms.word(at));
+		return this.terms.term(at).mayStart() || Starters.has(this.terms.word(at));
 	}
 
 	private @Nullable Match at(int at, List<Match> before) {

@@ -15,9 +15,18 @@ record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int mo
 
 	static final Term NONE = new Term(Numeral.NONE, 0, null, 0, 0);
 
+	/** Tasks of words that stand inside a quantity or beside one, but never begin it. */
+	private static final int INNER = bits(Cue.AND, Cue.RANGE, Cue.PRONOUN, Cue.LUMP, Cue.WALK, Cue.LEAVE, Cue.RETURN,
+			Cue.TIMES, Cue.LEAD);
+
 	/** Whether it may be any part of a quantity. */
 	boolean isKnown() {
 		return this.numeral != Numeral.NONE || this.unit != null || this.cues != 0;
+	}
+
+	/** Whether a quantity may begin with it, by what it means alone. */
+	boolean mayStart() {
+		return this.numeral != Numeral.NONE || this.unit != null || (this.cues & ~INNER) != 0;
 	}
 
 	boolean has(Cue cue) {
@@ -34,6 +43,14 @@ record Term(Numeral numeral, double value, @Nullable Unit unit, int cues, int mo
 
 	Term withCue(Cue cue, int newMonth) {
 		return new Term(this.numeral, this.value, this.unit, this.cues | bit(cue), Math.max(this.month, newMonth));
+	}
+
+	private static int bits(Cue... cues) {
+		int bits = 0;
+		for (Cue cue : cues) {
+			bits |= bit(cue);
+		}
+		return bits;
 	}
 
 	private static int bit(Cue cue) {
