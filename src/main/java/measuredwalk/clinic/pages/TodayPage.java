@@ -42,6 +42,8 @@ class TodayPage {
 
 	private final AlertBoard board;
 
+	private final DeadLetterBoard deadLetters;
+
 	private final Alerts alerts;
 
 	private final Caseload caseload;
@@ -52,9 +54,10 @@ class TodayPage {
 
 	private final Clock clock;
 
-	TodayPage(AlertBoard board, Alerts alerts, Caseload caseload, Households households, AccessRecord record,
-			Clock clock) {
+	TodayPage(AlertBoard board, DeadLetterBoard deadLetters, Alerts alerts, Caseload caseload, Households households,
+			AccessRecord record, Clock clock) {
 		this.board = board;
+		this.deadLetters = deadLetters;
 		this.alerts = alerts;
 		this.caseload = caseload;
 		this.households = households;
@@ -83,6 +86,7 @@ class TodayPage {
 		model.addAttribute("concerns", concerns);
 		model.addAttribute("silent", silent);
 		model.addAttribute("steady", dogs.size() - concerns.size());
+		model.addAttribute("deadLetters", this.deadLetters.lines());
 		model.addAttribute("answers", Answers.words(standings));
 		model.addAttribute("day", Wording.day(today(dogs)));
 		return "clinic/today";

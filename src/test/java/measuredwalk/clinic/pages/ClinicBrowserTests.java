@@ -6,6 +6,8 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
 
+import com.deque.html.axecore.selenium.AxeBuilder;
+import measuredwalk.clinic.KnownPatient;
 import measuredwalk.clinic.RunningClinic;
 import measuredwalk.clock.Rehearsal;
 import measuredwalk.escalation.AlertLevel;
@@ -55,6 +57,9 @@ class ClinicBrowserTests {
 
 	@Autowired
 	private Rehearsal rehearsal;
+
+	@Autowired
+	private KnownPatient patient;
 
 	private ChromeDriver browser;
 
@@ -159,6 +164,39 @@ class ClinicBrowserTests {
 				.forEach((field) -> assertThat(field.getAccessibleName()).as(page + " " + field.getTagName())
 					.isNotBlank());
 		}
+	}
+
+	/** Rules of WCAG 2.1 A and AA, and axe's own best practices. */
+	@ParameterizedTest
+	@ValueSource(ints = { 390, 1200 })
+	void axeFindsNothingAgainstAnyPage(int width) throws java.io.IOException {
+		Dog dog = this.patient.knownFor(35);
+		var alert = this.alerts.raise(dog.id(), AlertLevel.REVIEW, "signs piling up",
+				new Evidence("stiff again", this.rehearsal.now(), "Wren"));
+		this.browser.manage().window().setSize(new Dimension(width, 900));
+		go("/clinic/login");
+		isAccessible("login " + width);
+		login();
+		String home = "/clinic/dogs/" + dog.id();
+		for (String page : List.of("/clinic", home, home + "/report", "/clinic/dogs/new", "/clinic/people",
+				"/clinic/settings", "/clinic/audit", "/clinic/alerts/" + alert.id(), "/clinic/dogs")) {
+			go(page);
+			isAccessible(page + " " + width);
+		}
+	}
+
+	private void isAccessible(String page) throws java.io.IOException {
+		String name = page.replaceAll("[0-9a-f]{8}-[0-9a-f-]+", "id").replaceAll("[^a-z0-9]+", "-");
+		Path pictures = Files.createDirectories(Path.of("target", "pictures"));
+		Files.write(pictures.resolve("page" + name + ".png"),
+				this.browser.getScreenshotAs(org.openqa.selenium.OutputType.BYTES));
+		List<String> found = new AxeBuilder().analyze(this.browser)
+			.getViolations()
+			.stream()
+			.map((rule) -> rule.getId() + ": "
+					+ rule.getNodes().stream().map((node) -> String.valueOf(node.getHtml())).limit(3).toList())
+			.toList();
+		assertThat(found).as(page).isEmpty();
 	}
 
 }
