@@ -1,5 +1,5 @@
 /** The clinic's side: staff accounts, pages and the HTTP API for its own systems. */
 @org.springframework.modulith.ApplicationModule(allowedDependencies = { "household", "journal", "suggestions",
-		"tolerance", "escalation", "messaging", "telegram", "prompts", "signs", "clock" })
+		"tolerance", "escalation", "diary", "messaging", "telegram", "prompts", "signs", "clock" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.clinic;

@@ -1,6 +1,8 @@
 package measuredwalk.messaging;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +21,22 @@ class InboxQueue {
 	InboxQueue(JdbcClient database, Clock clock) {
 		this.database = database;
 		this.clock = clock;
+	}
+
+	/** How many messages are in this state: waiting, handled or failed. */
+	long count(String state) {
+		return this.database.sql("select count(*) from inbox_message where state = ?")
+			.param(state)
+			.query(Long.class)
+			.single();
+	}
+
+	/** When the message came that has waited longest. */
+	Optional<Instant> waitingSince() {
+		return this.database
+			.sql("select received_at from inbox_message where state = 'waiting' order by id fetch first row only")
+			.query((row, number) -> row.getObject(1, OffsetDateTime.class).toInstant())
+			.optional();
 	}
 
 	boolean anyWaiting() {

@@ -3,9 +3,12 @@ package measuredwalk.messaging;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -44,6 +47,22 @@ class OutboxQueue {
 			.param("most", most)
 			.query(OutboxQueue::waiting)
 			.list();
+	}
+
+	/** How many messages are in this state: waiting, sent or dead. */
+	long count(String state) {
+		return this.database.sql("select count(*) from outbox_message where state = ?")
+			.param(state)
+			.query(Long.class)
+			.single();
+	}
+
+	/** When the message was written that has waited longest. */
+	Optional<Instant> waitingSince() {
+		return this.database
+			.sql("select written_at from outbox_message where state = 'waiting' order by id fetch first row only")
+			.query((row, number) -> row.getObject(1, OffsetDateTime.class).toInstant())
+			.optional();
 	}
 
 	boolean anyWaiting() {

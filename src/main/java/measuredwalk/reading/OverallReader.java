@@ -23,7 +23,7 @@ final class OverallReader {
 		Overall told = null;
 		boolean compared = false;
 		for (Mention mention : annotation.mentions(Category.OVERALL)) {
-			if (relative && isOfWalk(annotation, mention)) {
+			if ((relative && isOfWalk(annotation, mention)) || !isWhole(annotation, mention)) {
 				continue;
 			}
 			compared |= mention.entry().has("same");
@@ -39,8 +39,17 @@ final class OverallReader {
 			String flag = seen.mention().entry().flag("overall");
 			told = (flag == null) ? told : Coded.of(Overall.class, flag);
 		}
+		if (told == Overall.USUAL && observations.stream().anyMatch(Observation::urgent)) {
+			return null;
+		}
 		boolean shown = observations.stream().anyMatch((seen) -> seen.sign().present());
 		return (told == Overall.USUAL && shown && !compared) ? null : told;
+	}
+
+	/** 'same' tells of the dog only when it is all that is said. */
+	private static boolean isWhole(Annotation annotation, Mention mention) {
+		return !mention.entry().has("alone")
+				|| (annotation.words().isBreakBefore(mention.from()) && annotation.words().isBreakBefore(mention.to()));
 	}
 
 	/** 'the same as yesterday' told the walk's length, not how the dog was. */

@@ -13,7 +13,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 @Target(ElementType.TYPE)
 @Inherited
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-		properties = { "measuredwalk.rehearsal=true",
+		properties = { "measuredwalk.rehearsal=true", "management.prometheus.metrics.export.enabled=true",
 				"spring.datasource.url=jdbc:h2:mem:clinic;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
 						+ "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1" })
 public @interface RunningClinic {

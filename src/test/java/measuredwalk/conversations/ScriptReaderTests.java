@@ -53,6 +53,16 @@ class ScriptReaderTests {
 	}
 
 	@Test
+	void aFileThatUnfoldsToBillionsOfLinesIsRefused() {
+		StringBuilder bomb = new StringBuilder("a0: &a0 [x, x]\n");
+		for (int level = 1; level < 60; level++) {
+			bomb.append("a%d: &a%d [*a%d, *a%d]\n".formatted(level, level, level - 1, level - 1));
+		}
+		assertThatExceptionOfType(ConversationFileProblem.class).isThrownBy(() -> read(bomb.toString()))
+			.withMessageContaining("after-walk.yaml");
+	}
+
+	@Test
 	void anUnknownKeyIsNamedWithThoseThatAreKnown() {
 		assertThatExceptionOfType(ConversationFileProblem.class).isThrownBy(() -> read(GOOD + "    colour: red\n"))
 			.withMessage("after-walk.yaml, line 10: 'colour' is not known here; known are step, settles, only-if, ask,"

@@ -12,6 +12,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CsrfTokenRequestHandler;
 import org.springframework.security.web.csrf.XorCsrfTokenRequestAttributeHandler;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /** Who may see what over HTTP. */
 @Configuration(proxyBeanMethods = false)
@@ -19,6 +20,9 @@ class SecurityConfiguration {
 
 	private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data:; frame-ancestors 'none';"
 			+ " form-action 'self'; base-uri 'none'; object-src 'none'";
+
+	/** Figures of the running program, for a monitoring system. */
+	private static final String METERS = "/actuator/prometheus";
 
 	private static final String VET = StaffRole.VET.name();
 
@@ -32,9 +36,11 @@ class SecurityConfiguration {
 	@Bean
 	@Order(1)
 	SecurityFilterChain clinicSystemDoors(HttpSecurity http, ProblemDoor door) throws Exception {
-		return http.securityMatcher("/api/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
+		return http.securityMatcher("/api/**", "/v3/api-docs/**", "/v3/api-docs.yaml", METERS)
 			.authorizeHttpRequests((requests) -> requests.requestMatchers(HttpMethod.DELETE, "/api/dogs/**")
 				.hasAnyRole(VET, ADMIN)
+				.requestMatchers(METERS, "/api/backups")
+				.hasRole(ADMIN)
 				.anyRequest()
 				.authenticated())
 			.httpBasic((basic) -> basic.authenticationEntryPoint(door))
@@ -76,7 +82,8 @@ class SecurityConfiguration {
 			.exceptionHandling((problems) -> problems.authenticationEntryPoint(door))
 			.logout((logout) -> logout.logoutUrl("/clinic/logout").logoutSuccessUrl(LoginPage.PATH + "?problem=out"))
 			.csrf((csrf) -> csrf.csrfTokenRequestHandler(earlyToken()))
-			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY)))
+			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
 			.build();
 	}
 

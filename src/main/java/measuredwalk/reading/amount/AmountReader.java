@@ -76,7 +76,7 @@ public final class AmountReader {
 
 	private Amounts read(List<Placed> placed, List<Observation> observations) {
 		Corrections corrections = new Corrections(placed, this.annotation.words(), this.cues);
-		this.roles.only(corrections.amounts() == 1);
+		this.roles.among(placed, corrections.amounts() == 1);
 		Role corrected = Role.NONE;
 		for (Placed each : placed) {
 			boolean wrong = corrections.isWrong(each);
@@ -147,6 +147,7 @@ public final class AmountReader {
 		switch (role) {
 			case WALK -> this.walks.add(placed);
 			case RESULT -> this.walks.addResult(placed);
+			case SPREAD -> this.walks.spread(placed);
 			case MINUS -> this.walks.takeOff(placed);
 			case TOTAL -> this.walks.addTotal(placed);
 			case OFFSET -> this.walks.addOffset(placed);

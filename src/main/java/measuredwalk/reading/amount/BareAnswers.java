@@ -36,7 +36,13 @@ final class BareAnswers {
 	}
 
 	boolean isAnswer(Placed placed) {
-		return !this.cues.before("numbered", placed) && !counts(placed);
+		return !this.cues.before("numbered", placed) && !counts(placed) && !isPriceOrTime(placed);
+	}
+
+	/** '3.40' and '7.50' alone: minutes are not told to two places. */
+	private boolean isPriceOrTime(Placed placed) {
+		String form = this.words.form(placed.to() - 1);
+		return form.indexOf('.') > 0 && form.length() - form.indexOf('.') == 3;
 	}
 
 	boolean isCorrected(Placed placed) {

@@ -30,6 +30,10 @@ final class Neighbours {
 		return this.annotation.clauses().sentenceOf(word(placed));
 	}
 
+	int sentence(Observation seen) {
+		return this.annotation.clauses().sentenceOf(seen.mention().from());
+	}
+
 	/** Whether its sentence tells of a walk. */
 	boolean isWalkInSentence(Placed placed) {
 		for (Mention walk : this.annotation.mentions(Category.WALK)) {

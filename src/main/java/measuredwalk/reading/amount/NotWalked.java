@@ -65,7 +65,8 @@ final class NotWalked {
 
 	/** 'since one hour', 'come up in an hour'. */
 	private boolean isSince(Placed placed) {
-		return this.words.is(placed.from() - 1, "since")
+		boolean follows = !this.words.isBreakBefore(placed.from());
+		return (follows && this.words.is(placed.from() - 1, "since"))
 				|| (this.words.is(placed.from() - 1, "in") && this.question == Question.ANY && this.signs)
 				|| (this.words.is(placed.to(), "since") && !this.words.isBreakBefore(placed.to()))
 				|| (this.question == Question.ANY && this.words.is(placed.to(), "after"))
@@ -103,7 +104,8 @@ final class NotWalked {
 	private boolean isSubject(Mention other, int from) {
 		boolean company = this.cues.of("company")
 			.stream()
-			.anyMatch((cue) -> cue.to() <= other.from() && other.from() - cue.to() <= MOST_WORDS_BETWEEN);
+			.anyMatch((cue) -> cue.to() <= other.from() && other.from() - cue.to() <= MOST_WORDS_BETWEEN
+					&& this.annotation.clauses().of(cue.from()) == this.annotation.clauses().of(other.from()));
 		for (int at = other.to(); at < from && !company; at++) {
 			Mention cover = this.annotation.coverOf(at);
 			if (this.words.is(at, "we") || this.words.is(at, "he") || this.words.is(at, "she")

@@ -10,6 +10,7 @@ import measuredwalk.reading.quantity.Distance;
 import measuredwalk.reading.quantity.Duration;
 import measuredwalk.reading.quantity.Quantity;
 import measuredwalk.reading.words.Words;
+import measuredwalk.signs.SignKind;
 
 /**
  * Finds the part that a number plays. Any length of time in a message about a walk is the
@@ -25,6 +26,8 @@ final class NumberRoles {
 
 	/** Out of the blue, less than this is seldom a walk. */
 	private static final double FEWEST_UNASKED = 5;
+
+	private static final int LAST_HOUR = 12;
 
 	private final Words words;
 
@@ -44,6 +47,8 @@ final class NumberRoles {
 
 	private final BareAnswers bareAnswers;
 
+	private final LooseNumbers loose;
+
 	private boolean only;
 
 	NumberRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
@@ -56,12 +61,16 @@ final class NumberRoles {
 		this.onsets = new OnsetRoles(annotation, cues, observations);
 		this.stiffness = new StiffnessRoles(annotation, cues, question, observations);
 		this.bareAnswers = new BareAnswers(annotation, cues);
+		this.loose = new LooseNumbers(annotation, cues);
 	}
 
 	/**
-	 * To be told once: whether there is only one amount, which yesterday's then may be.
+	 * To be told once.
+	 * @param placed everything that was found
+	 * @param one whether there is only one amount, which yesterday's then may be
 	 */
-	void only(boolean one) {
+	void among(List<Placed> placed, boolean one) {
+		this.loose.among(placed);
 		this.only = one;
 	}
 
@@ -74,28 +83,47 @@ final class NumberRoles {
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();
-			return (seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
+			boolean moment = seconds == 60 && this.words.is(placed.from(), "a");
+			return (moment || seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
 		}
 		return (quantity instanceof BareNumber number && isMinutes(number, placed)) ? timed(placed) : Role.NONE;
 	}
 
 	private boolean isMinutes(BareNumber number, Placed placed) {
-		if (!BareAnswers.mayBeMinutes(number.amount().value())) {
+		if (!BareAnswers.mayBeMinutes(number.amount().value()) || isHourOfSettingOut(number, placed)
+				|| isEaten(placed)) {
 			return false;
 		}
 		return switch (this.question) {
 			case MORNING -> this.stiffness.has(placed) && !this.bareAnswers.counts(placed);
 			case ANY -> this.onsets.isTold(placed) || (isWalkNear(placed) || this.bareAnswers.isCorrected(placed))
 					&& this.bareAnswers.isAnswer(placed);
-			case WALK -> this.onsets.isTold(placed) || this.bareAnswers.isAnswer(placed);
+			case WALK -> this.onsets.isTold(placed) || this.onsets.of(placed) != null
+					|| (this.bareAnswers.isAnswer(placed) && !this.loose.has(placed));
 		};
+	}
+
+	/** 'at her grapes, maybe ten': how many were eaten. */
+	private boolean isEaten(Placed placed) {
+		return this.observations.stream()
+			.anyMatch((seen) -> seen.sign().kind() == SignKind.TOXIN_INGESTION
+					&& this.near.sentence(placed) == this.near.sentence(seen));
+	}
+
+	/** 'got him out about seven and did fifteen minutes'. */
+	private boolean isHourOfSettingOut(BareNumber number, Placed placed) {
+		boolean about = this.words.is(placed.from(), "about") || this.words.is(placed.from(), "around");
+		return !this.only && about && number.amount().value() <= LAST_HOUR && this.cues.before("set-out", placed);
 	}
 
 	private Role timed(Placed placed) {
 		if (this.cues.over("minus", placed)) {
 			return Role.MINUS;
 		}
-		if (this.cues.has("more", placed) || this.cues.after("less", placed)) {
+		if (this.cues.before("spread", placed)) {
+			return Role.SPREAD;
+		}
+		if (this.cues.has("more", placed) || this.cues.has("less", placed)) {
 			return Role.OFFSET;
 		}
 		if (this.notWalked.has(placed, this.only)) {
@@ -105,7 +133,18 @@ final class NumberRoles {
 			return Role.STIFFNESS;
 		}
 		Role onset = this.cues.has("total", placed) ? null : this.onsets.of(placed);
-		return (onset == null) ? walked(placed) : onset;
+		if (onset != null) {
+			return onset;
+		}
+		return (!this.only && isBesideTheWalk(placed)) ? Role.NONE : walked(placed);
+	}
+
+	/**
+	 * Beside the walk's own length: 'panting for an hour', 'asleep by 8', 'at 15 a deer'.
+	 */
+	private boolean isBesideTheWalk(Placed placed) {
+		boolean minute = placed.quantity() instanceof BareNumber && this.cues.before("by-then", placed);
+		return minute || isOfSign(placed) || this.onsets.isMoment(placed);
 	}
 
 	private Role walked(Placed placed) {
@@ -137,8 +176,9 @@ final class NumberRoles {
 
 	/** 'licked his paw for 20 minutes'. */
 	private boolean isOfSign(Placed placed) {
-		return this.words.is(placed.from() - 1, "for")
-				&& this.observations.stream().anyMatch((seen) -> this.near.clause(placed) == this.near.clause(seen));
+		return this.words.is(placed.from() - 1, "for") && this.observations.stream()
+			.anyMatch((seen) -> this.near.clause(placed) == this.near.clause(seen) && seen.sign().present()
+					&& seen.mention().from() < placed.from());
 	}
 
 	/** Whether stiffness is told of in answer to how the dog is in the morning. */
@@ -160,7 +200,7 @@ final class NumberRoles {
 	/** So many minutes longer, or below zero shorter. */
 	double offset(Placed placed) {
 		double minutes = minutes(placed.quantity());
-		return this.cues.after("less", placed) ? -minutes : minutes;
+		return this.cues.has("less", placed) ? -minutes : minutes;
 	}
 
 }

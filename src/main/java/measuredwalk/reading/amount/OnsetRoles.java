@@ -37,6 +37,11 @@ final class OnsetRoles {
 		return isFromEnd(placed) || isStrong(placed) || this.cues.before("first", placed);
 	}
 
+	/** 'at the 9 minute mark', where no sign was made out. */
+	boolean isMoment(Placed placed) {
+		return this.cues.after("moment", placed);
+	}
+
 	/** 'limped after half a mile': where it began, and no length of the walk. */
 	boolean isPlace(Placed placed) {
 		return (this.cues.before("onset", placed) || isFromEnd(placed)) && hasSignNear(placed, true);
@@ -53,10 +58,10 @@ final class OnsetRoles {
 		if (isStrong(placed) && hasSignAround(placed)) {
 			return Role.ONSET;
 		}
-		if (this.cues.before("loosened", placed)) {
-			return null;
+		if (this.cues.before("until", placed) && isSignNext(placed)) {
+			return Role.ONSET;
 		}
-		if (isWhole(placed)) {
+		if (this.cues.before("loosened", placed) || isWhole(placed)) {
 			return null;
 		}
 		boolean weak = this.cues.before("onset", placed) && hasSignNear(placed, true);
@@ -74,16 +79,27 @@ final class OnsetRoles {
 
 	/** 'after his 40 mins', 'back from a 20 minute walk': the length of it all. */
 	private boolean isWhole(Placed placed) {
-		return this.cues.before("whole", placed) || this.cues.after("walk-noun", placed);
+		return (this.cues.before("whole", placed) && !this.cues.over("whole", placed))
+				|| this.cues.after("walk-noun", placed);
 	}
 
 	/** 'fine for the first 10 then slowed': nothing in its clause, a sign behind it. */
 	private boolean isFineUntil(Placed placed) {
 		int clause = this.near.clause(placed);
 		boolean fine = this.cues.of("fine").stream().anyMatch((cue) -> this.clauses.of(cue.from()) == clause);
-		return fine && this.observations.stream()
-			.anyMatch((seen) -> seen.sign().present() && this.clauses.of(seen.mention().from()) > clause
-					&& this.clauses.of(seen.mention().from()) <= clause + 2);
+		return fine && isSignNext(placed);
+	}
+
+	/** A sign in one of the two clauses that follow. */
+	private boolean isSignNext(Placed placed) {
+		int clause = this.near.clause(placed);
+		for (Observation seen : this.observations) {
+			int other = this.clauses.of(seen.mention().from());
+			if (seen.sign().present() && other > clause && other <= clause + 2) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** The 19 of 'sat at 11, 19 and 27'. */

@@ -11,6 +11,8 @@ enum Role {
 	RESULT,
 	/** What is taken off: 'an hour less ten'. */
 	MINUS,
+	/** How far the length may be off: 'an hour, give or take ten minutes'. */
+	SPREAD,
 	/** When a sign was first seen, counted from the start of the walk. */
 	ONSET,
 	/** So long before the end of the walk: 'the last five minutes'. */

@@ -40,26 +40,44 @@ final class RoleCues {
 
 	/** Whether a cue for the part stands before the number, within its reach. */
 	boolean before(String part, Placed placed) {
-		return of(part).stream()
-			.anyMatch((cue) -> cue.entry().has("before") && cue.from() < placed.from() && cue.to() < placed.to()
-					&& placed.from() - cue.to() <= reach(cue) && isUnbroken(cue.to(), placed.from()));
+		for (Mention cue : of(part)) {
+			if (cue.entry().has("before") && cue.from() < placed.from() && cue.to() < placed.to()
+					&& placed.from() - cue.to() <= reach(cue) && isUnbroken(cue.to(), placed.from())) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Whether a cue for the part stands after the number, within its reach. */
 	boolean after(String part, Placed placed) {
-		return of(part).stream()
-			.anyMatch((cue) -> cue.entry().has("after") && cue.from() >= placed.to()
-					&& cue.from() - placed.to() <= reach(cue) && isUnbroken(placed.to(), cue.from()));
+		for (Mention cue : of(part)) {
+			if (cue.entry().has("after") && cue.from() >= placed.to() && cue.from() - placed.to() <= reach(cue)
+					&& isUnbroken(placed.to(), cue.from()) && !this.words.is(placed.to(), "with")) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Whether a cue for the part begins before the number and takes it in. */
 	boolean over(String part, Placed placed) {
-		return of(part).stream().anyMatch((cue) -> cue.from() < placed.from() && cue.to() > placed.from());
+		for (Mention cue : of(part)) {
+			if (cue.from() < placed.from() && cue.to() > placed.from()) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Whether a cue for the part lies between two words. */
 	boolean between(String part, int from, int to) {
-		return of(part).stream().anyMatch((cue) -> cue.from() >= from && cue.to() <= to);
+		for (Mention cue : of(part)) {
+			if (cue.from() >= from && cue.to() <= to) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private static int reach(Mention cue) {

@@ -26,6 +26,8 @@ final class StiffnessRoles {
 	private static final Set<String> EASING = Set.of("ease", "loosen", "limber", "unwind", "settle", "wear", "free",
 			"shift", "soften", "warm");
 
+	private static final Set<String> MOVING = Set.of("going", "moving", "up", "started", "his", "her");
+
 	private final RoleCues cues;
 
 	private final Words words;
@@ -38,12 +40,15 @@ final class StiffnessRoles {
 
 	private final boolean unasked;
 
+	private final boolean morning;
+
 	StiffnessRoles(Annotation annotation, RoleCues cues, Question question, List<Observation> observations) {
 		this.cues = cues;
 		this.words = annotation.words();
 		this.near = new Neighbours(annotation);
 		this.observations = observations;
 		this.unasked = question == Question.ANY;
+		this.morning = question == Question.MORNING;
 		this.stiffMorning = question == Question.MORNING && observations.stream()
 			.anyMatch((seen) -> seen.sign().present() && STIFF.contains(seen.sign().kind()));
 	}
@@ -81,12 +86,15 @@ final class StiffnessRoles {
 		while (at > 0 && LASTING.contains(this.words.form(at))) {
 			at--;
 		}
-		return at >= 0 && TAKING.contains(this.words.form(at)) && this.words.is(placed.to(), "to")
-				&& placed.to() + 1 < this.words.size() && EASING.contains(this.words.form(placed.to() + 1));
+		int to = placed.to() + 1;
+		boolean taken = at >= 0 && TAKING.contains(this.words.form(at)) && to < this.words.size();
+		boolean under = this.words.is(to, "get") && to + 1 < this.words.size()
+				&& MOVING.contains(this.words.form(to + 1));
+		return taken && this.words.is(placed.to(), "to") && (under || EASING.contains(this.words.form(to)));
 	}
 
 	boolean has(Placed placed) {
-		if (isToldUnasked(placed)) {
+		if (isToldUnasked(placed) || (this.morning && isTakenToEase(placed))) {
 			return true;
 		}
 		boolean hour = !(placed.quantity() instanceof Duration) && this.cues.before("hour-told", placed);

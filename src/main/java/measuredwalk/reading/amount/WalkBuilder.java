@@ -9,6 +9,7 @@ import measuredwalk.reading.Question;
 import measuredwalk.reading.RelativeAmount;
 import measuredwalk.reading.WalkTold;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.quantity.Amount;
 import measuredwalk.reading.quantity.ClockTime;
@@ -71,7 +72,14 @@ final class WalkBuilder {
 		this.drafts.takeOff(placed);
 	}
 
+	void spread(Placed placed) {
+		this.drafts.spread(placed);
+	}
+
 	void addOffset(Placed placed) {
+		if (this.annotation.mentions(Category.RELATIVE).isEmpty() && this.drafts.continueBy(placed)) {
+			return;
+		}
 		this.offset = this.roles.offset(placed);
 	}
 
@@ -80,7 +88,7 @@ final class WalkBuilder {
 		if (quantity instanceof TimeRange range && isWalk(range)) {
 			WalkDraft draft = new WalkDraft(Amount.of(range.seconds() / 60.0), placed);
 			draft.start = range.from().time();
-			this.drafts.add(draft);
+			this.drafts.addTimed(draft);
 		}
 		else if (quantity instanceof ClockTime time) {
 			this.starts.add(placed, time, this.drafts.all());
@@ -103,6 +111,7 @@ final class WalkBuilder {
 			}
 			return cutShort(observations, onsets);
 		}
+		this.drafts.dropMoments();
 		List<WalkTold> told = new ArrayList<>();
 		for (WalkDraft draft : this.drafts.all()) {
 			LocalTime begun = (draft.start != null) ? draft.start
@@ -120,7 +129,8 @@ final class WalkBuilder {
 		Onset last = onsets.get(onsets.size() - 1);
 		boolean ended = this.cues.of("ended")
 			.stream()
-			.anyMatch((cue) -> cue.from() >= last.word() || cue.entry().has("early"));
+			.anyMatch((cue) -> cue.from() >= last.word() || cue.entry().has("early")
+					|| this.annotation.clauses().of(cue.from()) == this.annotation.clauses().of(last.word()));
 		if (!ended || last.minute() == null) {
 			return List.of();
 		}

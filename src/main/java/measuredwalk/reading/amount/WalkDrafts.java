@@ -20,6 +20,11 @@ final class WalkDrafts {
 	/** 'twenty minutes I think, maybe twenty five'. */
 	private static final int MOST_WORDS_BETWEEN = 3;
 
+	/** Minutes below which a length of time beside a walk is a pause. */
+	private static final int LONGEST_MOMENT = 3;
+
+	private static final int SHORTEST_BESIDE_MOMENTS = 5;
+
 	private static final int NOWHERE = Integer.MAX_VALUE;
 
 	private final Words words;
@@ -43,8 +48,16 @@ final class WalkDrafts {
 		return this.drafts;
 	}
 
-	void add(WalkDraft draft) {
-		this.drafts.add(draft);
+	/** '14 minutes (07:31 to 07:45)' is told twice, but walked once. */
+	void addTimed(WalkDraft draft) {
+		boolean told = !this.drafts.isEmpty() && last().start == null
+				&& Math.abs(last().minutes().value() - draft.minutes().value()) <= 1;
+		if (told) {
+			last().start = draft.start;
+		}
+		else {
+			this.drafts.add(draft);
+		}
 	}
 
 	void add(Placed placed) {
@@ -58,7 +71,7 @@ final class WalkDrafts {
 		if (this.cues.after("outward", placed) && this.outwardFrom == NOWHERE) {
 			this.outwardFrom = this.drafts.size();
 		}
-		if (!this.drafts.isEmpty() && isAdded(placed)) {
+		if (!this.drafts.isEmpty() && (isAdded(placed) || isContinued(placed))) {
 			replaceLast(last().plus(minutes).upTo(placed));
 		}
 		else if (!this.drafts.isEmpty() && isSecondGuess(placed)) {
@@ -108,6 +121,41 @@ final class WalkDrafts {
 				&& this.cues.of("several").isEmpty();
 	}
 
+	/** '15 then another 10 after a sit', 'fifteen out, a rest, ten home'. */
+	private boolean isContinued(Placed placed) {
+		boolean more = this.cues.before("another", placed) || this.words.is(placed.from(), "another")
+				|| this.cues.after("return", placed);
+		return more && timesOf(placed) == 1 && this.cues.of("several").isEmpty();
+	}
+
+	/** '10 more' behind a walk that was told. */
+	boolean continueBy(Placed placed) {
+		boolean more = !this.drafts.isEmpty() && this.cues.has("another", placed) && this.cues.of("several").isEmpty();
+		if (more) {
+			replaceLast(last().plus(minutes(placed.quantity())).upTo(placed));
+		}
+		return more;
+	}
+
+	/** 'an hour, give or take ten minutes'. */
+	void spread(Placed placed) {
+		if (this.drafts.isEmpty()) {
+			add(placed);
+		}
+		else {
+			double by = minutes(placed.quantity()).value();
+			double middle = last().minutes().value();
+			replaceLast(new WalkDraft(Amount.between(Math.max(0, middle - by), middle + by), last().placed()));
+		}
+	}
+
+	/** 'gave him a minute', 'stood for two': beside a walk such a moment is none. */
+	void dropMoments() {
+		if (this.drafts.stream().anyMatch((draft) -> draft.minutes().value() >= SHORTEST_BESIDE_MOMENTS)) {
+			this.drafts.removeIf((draft) -> draft.minutes().value() < LONGEST_MOMENT);
+		}
+	}
+
 	WalkDraft last() {
 		return this.drafts.get(this.drafts.size() - 1);
 	}
@@ -121,6 +169,11 @@ final class WalkDrafts {
 		boolean guessed = this.cues.before("guess", placed) || this.words.is(placed.from(), "maybe");
 		if (guessed && placed.from() - last().placed().to() <= MOST_WORDS_BETWEEN
 				&& !this.words.is(placed.from() - 1, "then")) {
+			return true;
+		}
+		boolean guessedBehind = this.words.is(placed.to(), "maybe") && this.cues.of("several").isEmpty()
+				&& placed.from() - last().placed().to() <= MOST_WORDS_BETWEEN;
+		if (guessedBehind) {
 			return true;
 		}
 		return this.words.markBefore(placed.to()) == '?' && placed.from() - last().placed().from() <= 3

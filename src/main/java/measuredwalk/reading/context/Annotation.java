@@ -7,6 +7,7 @@ import java.util.List;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,8 @@ public final class Annotation {
 
 	private final Words words;
 
+	private final Lexicon lexicon;
+
 	private final List<Mention> mentions = new ArrayList<>();
 
 	private final List<Mention> concepts = new ArrayList<>();
@@ -35,11 +38,12 @@ public final class Annotation {
 
 	private final Clauses clauses;
 
-	private Annotation(Words words) {
+	private Annotation(Words words, Lexicon lexicon) {
 		this.words = words;
+		this.lexicon = lexicon;
 		this.cover = new Mention[words.size()];
 		this.terminates = new boolean[words.size()];
-		this.clauses = new Clauses(words);
+		this.clauses = new Clauses(words, lexicon);
 	}
 
 	/**
@@ -49,7 +53,7 @@ public final class Annotation {
 	 * @return the phrases it has
 	 */
 	public static Annotation of(Words words, Lexicon lexicon) {
-		Annotation annotation = new Annotation(words);
+		Annotation annotation = new Annotation(words, lexicon);
 		List<Mention> found = lexicon.find(words.symbols(), words.limits());
 		List<Mention> concepts = takeConcepts(found);
 		found.sort(STRONGEST);
@@ -172,6 +176,16 @@ public final class Annotation {
 	 */
 	public Words words() {
 		return this.words;
+	}
+
+	/**
+	 * Whether a word belongs to a class.
+	 * @param at any index
+	 * @param words the class
+	 * @return true when there is such a word and it does
+	 */
+	public boolean is(int at, WordClass words) {
+		return at >= 0 && at < this.words.size() && this.lexicon.isOf(this.words.symbols()[at], words);
 	}
 
 	/**

@@ -1,7 +1,7 @@
 package measuredwalk.reading.context;
 
-import java.util.Set;
-
+import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 
 /**
@@ -10,17 +10,11 @@ import measuredwalk.reading.words.Words;
  */
 public final class Clauses {
 
-	private static final Set<String> JOINING = Set.of("but", "then", "so", "because", "although", "though", "while",
-			"when", "whereas", "until", "till", "if", "however", "otherwise", "before", "except", "apart");
-
-	private static final Set<String> SUBJECTS = Set.of("he", "she", "it", "we", "i", "they", "his", "her", "the", "my",
-			"there", "that", "no", "not", "did", "was", "is", "has", "had", "then", "seemed", "looked", "came", "got");
-
 	private final int[] clause;
 
 	private final int[] sentence;
 
-	Clauses(Words words) {
+	Clauses(Words words, Lexicon lexicon) {
 		this.clause = new int[words.size()];
 		this.sentence = new int[words.size()];
 		int clauses = 0;
@@ -29,7 +23,7 @@ public final class Clauses {
 			if (words.isSentenceBefore(at)) {
 				sentences++;
 			}
-			if (words.isBreakBefore(at) || joins(words, at)) {
+			if (words.isBreakBefore(at) || joins(words, at, lexicon)) {
 				clauses++;
 			}
 			this.clause[at] = clauses;
@@ -37,12 +31,10 @@ public final class Clauses {
 		}
 	}
 
-	private static boolean joins(Words words, int at) {
-		String form = words.form(at);
-		if (JOINING.contains(form)) {
-			return true;
-		}
-		return form.equals("and") && at + 1 < words.size() && SUBJECTS.contains(words.form(at + 1));
+	private static boolean joins(Words words, int at, Lexicon lexicon) {
+		int[][] symbols = words.symbols();
+		return lexicon.isOf(symbols[at], WordClass.JOINING)
+				|| (words.is(at, "and") && at + 1 < words.size() && lexicon.isOf(symbols[at + 1], WordClass.SUBJECT));
 	}
 
 	/**

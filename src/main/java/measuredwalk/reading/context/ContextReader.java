@@ -10,6 +10,8 @@ public final class ContextReader {
 
 	private final Annotation annotation;
 
+	private final LaterDenial later;
+
 	private final NegationScope negation;
 
 	private final CueScope cues;
@@ -22,7 +24,8 @@ public final class ContextReader {
 	 */
 	public ContextReader(Annotation annotation) {
 		this.annotation = annotation;
-		this.negation = new NegationScope(annotation);
+		this.later = new LaterDenial(annotation);
+		this.negation = new NegationScope(annotation, this.later);
 		this.cues = new CueScope(annotation);
 		this.subject = new SubjectScope(annotation);
 	}
@@ -49,12 +52,12 @@ public final class ContextReader {
 		boolean negated = polarity == NegationScope.Polarity.NEGATED && !(urgent && isDenial(from));
 		boolean historical = this.cues.isHistorical(from);
 		boolean other = this.subject.isOther(from, to, urgent) || this.subject.isNamedAfter(to);
-		if (other && this.negation.isSelfDenied(to)) {
+		if (other && this.later.isOfDogDenied(to)) {
 			return new Context(true, false, false, false, false, false, false, false);
 		}
 		return new Context(negated, polarity == NegationScope.Polarity.HEDGED, polarity == NegationScope.Polarity.LESS,
 				this.cues.isUncertain(from, to), historical && !negated, this.cues.isRecent(from),
-				this.cues.isHypothetical(from, to) && !this.negation.isDeniedAfter(to, urgent), other);
+				this.cues.isHypothetical(from, to) && !this.later.isDenied(to, urgent), other);
 	}
 
 	/**

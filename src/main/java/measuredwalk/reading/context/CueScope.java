@@ -1,10 +1,10 @@
 package measuredwalk.reading.context;
 
 import java.util.List;
-import java.util.Set;
 
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 
 /** Whether a phrase stands in the scope of a cue of doubt, past or hypothesis. */
@@ -13,7 +13,11 @@ final class CueScope {
 	/** Words that doubt reaches over at most. */
 	private static final int DOUBT = 7;
 
-	private static final Set<String> COMPARING = Set.of("than", "like", "since", "as", "after", "from", "nor");
+	/** 'Any limp?' */
+	private static final int SHORT_QUESTION = 3;
+
+	/** Words between 'than' and what is compared with: 'than he was last week'. */
+	private static final int COMPARED_WITHIN = 4;
 
 	private final Annotation annotation;
 
@@ -91,7 +95,7 @@ final class CueScope {
 	private boolean isNowBetween(Mention cue, int from) {
 		int first = Math.min(cue.from(), from);
 		int last = Math.max(cue.from(), from);
-		if (cue.from() > 0 && COMPARING.contains(this.words.form(cue.from() - 1))) {
+		if (isCompared(cue)) {
 			return true;
 		}
 		for (int at = first; at < last; at++) {
@@ -104,10 +108,40 @@ final class CueScope {
 		return false;
 	}
 
+	/** 'slower than he was last week' tells of now. */
+	private boolean isCompared(Mention cue) {
+		if (this.annotation.is(cue.from() - 1, WordClass.COMPARING)) {
+			return true;
+		}
+		for (int at = cue.from() - 1; at >= cue.from() - COMPARED_WITHIN && !this.words.isBreakBefore(at + 1); at--) {
+			if (this.words.is(at, "than")) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	boolean isHypothetical(int from, int to) {
+		if (isAnsweredUnknown(to)) {
+			return true;
+		}
 		for (Mention cue : this.hypothesis) {
 			if (cue.to() <= from && this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(from) && isOpen(cue)
 					&& reaches(cue, from)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 'Limping? I could not tell you': a short question that the writer leaves open. */
+	private boolean isAnsweredUnknown(int to) {
+		if (to >= this.words.size() || this.words.markBefore(to) != '?'
+				|| to - this.clauses.sentenceStart(to - 1) > SHORT_QUESTION) {
+			return false;
+		}
+		for (Mention cue : this.uncertain) {
+			if (cue.value().equals("unknown") && this.clauses.sentenceOf(cue.from()) == this.clauses.sentenceOf(to)) {
 				return true;
 			}
 		}

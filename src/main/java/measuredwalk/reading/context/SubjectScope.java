@@ -1,10 +1,10 @@
 package measuredwalk.reading.context;
 
 import java.util.List;
-import java.util.Set;
 
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 
 /**
@@ -12,17 +12,6 @@ import measuredwalk.reading.words.Words;
  * of this dog must not be lost because another is named beside it.
  */
 final class SubjectScope {
-
-	private static final Set<String> MET = Set.of("with", "met", "saw", "past", "at", "to", "by", "from", "chased",
-			"see", "and", "barked", "after", "like");
-
-	/** 'my son says she fell': what is told is of the dog again. */
-	private static final Set<String> TOLD = Set.of("says", "said", "say", "thinks", "thought", "reckons", "reckoned",
-			"noticed", "told", "saw", "found", "sez", "spotted", "reported", "texted", "rang", "phoned");
-
-	private static final Set<String> OBJECTS = Set.of("he", "she", "him", "her", "himself", "herself");
-
-	private static final Set<String> DOG_PRONOUNS = Set.of("he", "she");
 
 	private final Annotation annotation;
 
@@ -60,6 +49,9 @@ final class SubjectScope {
 		if (urgent && isSelfBetween(from, Math.min(to, this.words.size()))) {
 			return false;
 		}
+		if (!dogsOnly && isOwnersBody(from)) {
+			return true;
+		}
 		boolean ofDog = urgent && namesDog(from, to);
 		for (int index = this.others.size() - 1; index >= 0; index--) {
 			Mention other = this.others.get(index);
@@ -84,16 +76,25 @@ final class SubjectScope {
 	/** 'we cannot touch him': the writer only tells of what the dog does. */
 	private boolean namesDog(int from, int to) {
 		for (int at = from; at < to; at++) {
-			if (OBJECTS.contains(this.words.form(at))) {
+			if (this.annotation.is(at, WordClass.DOG_PRONOUN)) {
 				return true;
 			}
 		}
 		return false;
 	}
 
+	/** 'my hip was playing up': the sign begins with a part of the writer's body. */
+	private boolean isOwnersBody(int from) {
+		return this.words.is(from - 1, "my") || this.words.is(from - 1, "your");
+	}
+
 	/** 'screaming, but that was the baby'. */
 	boolean isNamedAfter(int to) {
 		for (Mention other : this.others) {
+			if (other.from() >= to && other.entry().has("after")
+					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)) {
+				return true;
+			}
 			if (other.from() >= to && !other.value().equals("human") && other.from() > 1
 					&& this.clauses.sentenceOf(other.from()) == this.clauses.sentenceOf(to - 1)
 					&& (this.words.is(other.from() - 1, "was") || this.words.is(other.from() - 1, "is"))
@@ -115,24 +116,17 @@ final class SubjectScope {
 				return false;
 			}
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
-					|| isOfDog(at) || (this.annotation.coverOf(at) == null && !isSmall(at))) {
+					|| isOfDog(at)
+					|| (this.annotation.coverOf(at) == null && !this.annotation.is(at, WordClass.LINKING))) {
 				return false;
 			}
 		}
 		return !this.words.isBreakBefore(from);
 	}
 
-	private boolean isSmall(int at) {
-		return Set
-			.of("am", "was", "is", "the", "one", "who", "have", "been", "so", "very", "a", "bit", "more", "too", "feel",
-					"felt", "not", "had", "as", "just", "all", "really", "be", "still", "got", "were", "quite", "about",
-					"nearly", "almost", "practically", "literally", "both", "each")
-			.contains(this.words.form(at));
-	}
-
 	private boolean isOfDog(int at) {
 		Mention cover = this.annotation.coverOf(at);
-		return DOG_PRONOUNS.contains(this.words.form(at)) || this.words.is(at, "his") || this.words.is(at, "her")
+		return this.annotation.is(at, WordClass.HE_OR_SHE) || this.words.is(at, "his") || this.words.is(at, "her")
 				|| (cover != null && cover.category() == Category.SELF);
 	}
 
@@ -150,23 +144,28 @@ final class SubjectScope {
 		if (isSelfBetween(other.to(), from)) {
 			return false;
 		}
-		boolean met = other.from() > 0 && MET.contains(this.words.form(other.from() - 1))
-				&& !this.words.is(other.from(), "there");
+		boolean met = this.annotation.is(other.from() - 1, WordClass.MET) && !this.words.is(other.from(), "there");
 		boolean turned = false;
 		for (int at = other.to(); at < from; at++) {
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");
-			if (TOLD.contains(this.words.form(at)) && at - other.to() <= 2) {
+			if (this.annotation.is(at, WordClass.TELLING) && at - other.to() <= 2) {
 				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
 			}
-			if (turned && isOfDog(at)) {
+			if ((turned && isOfDog(at)) || (isPassedOver(other, at) && this.annotation.is(at, WordClass.HE_OR_SHE))) {
 				return false;
 			}
 			if (met && (this.words.is(at, "and") || this.words.isBreakBefore(at))
-					&& !(at + 1 < this.words.size() && DOG_PRONOUNS.contains(this.words.form(at + 1)))) {
+					&& !this.annotation.is(at + 1, WordClass.HE_OR_SHE)) {
 				return false;
 			}
 		}
 		return true;
+	}
+
+	/** 'my hip hurts, he is fine'; 'the kids came, she was slow'. */
+	private boolean isPassedOver(Mention other, int at) {
+		return other.value().equals("body")
+				|| (other.value().equals("people") && this.clauses.of(at) != this.clauses.of(other.from()));
 	}
 
 }

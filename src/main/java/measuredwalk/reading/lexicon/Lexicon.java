@@ -1,6 +1,7 @@
 package measuredwalk.reading.lexicon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -24,13 +25,17 @@ public final class Lexicon {
 
 	private final Symbols symbols = new Symbols();
 
-	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"));
+	private final PhraseTrie trie = new PhraseTrie(this.symbols.of("<barrier>"), this.symbols.of("<small>"));
 
 	private final int[] number = { this.symbols.of(NUMBER) };
 
 	private final int[] name = { this.symbols.of(NAME) };
 
 	private final int[] dog = { this.symbols.of(DOG) };
+
+	private final int[] wordClasses = Arrays.stream(WordClass.values())
+		.mapToInt((words) -> this.symbols.of(words.code()))
+		.toArray();
 
 	private final LexiconParser parser = new LexiconParser(this, this.symbols);
 
@@ -107,6 +112,22 @@ public final class Lexicon {
 	}
 
 	/**
+	 * Whether a typed word belongs to a class.
+	 * @param known the word's symbols
+	 * @param words the class
+	 * @return true when it does
+	 */
+	public boolean isOf(int[] known, WordClass words) {
+		int wanted = this.wordClasses[words.ordinal()];
+		for (int symbol : known) {
+			if (symbol == wanted) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/**
 	 * What a number in figures stands for.
 	 * @param figures the number
 	 * @return the symbol of {@link #NUMBER}, and those of these very figures
@@ -129,7 +150,7 @@ public final class Lexicon {
 		if (known.length == 0) {
 			return symbol;
 		}
-		int[] both = java.util.Arrays.copyOf(known, known.length + 1);
+		int[] both = Arrays.copyOf(known, known.length + 1);
 		both[known.length] = symbol[0];
 		return both;
 	}

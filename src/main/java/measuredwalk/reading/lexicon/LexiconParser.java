@@ -134,6 +134,7 @@ final class LexiconParser {
 					"Write lower case, and 'do not' for don't, 'he is' for he's");
 		}
 		for (String phrase : text.split(";", -1)) {
+			checkLists(phrase.strip());
 			for (List<String> words : Phrase.writtenOut(withGroups(phrase.strip()))) {
 				check(words, text);
 				this.lexicon.addPhrase(words, section);
@@ -141,9 +142,16 @@ final class LexiconParser {
 		}
 	}
 
+	private void checkLists(String phrase) {
+		String fault = CutLists.faultOf(phrase);
+		if (fault != null) {
+			throw error(fault, "Leave the blank out, or put the list in brackets: (get up|stand)");
+		}
+	}
+
 	private void check(List<String> words, String text) {
-		if (words.isEmpty() || words.get(0).equals(Phrase.GAP) || words.get(words.size() - 1).equals(Phrase.GAP)) {
-			throw error("'" + text + "' may be empty, or begins or ends with ..", "Begin and end it with a word");
+		if (words.isEmpty() || Phrase.isGap(words.get(0)) || Phrase.isGap(words.get(words.size() - 1))) {
+			throw error("'" + text + "' may be empty, or begins or ends with .. or ~", "Begin and end it with a word");
 		}
 		for (String word : words) {
 			if (word.startsWith("<") && !this.symbols.hasClass(word)) {

@@ -10,14 +10,21 @@ import java.util.List;
  * <p>
  * A plain word stands for all its forms, {@code =word} for that form only,
  * {@code <class>} for any word of a class, {@code a|b} for either word, {@code (a b|c)}
- * for either of longer phrases, {@code word?} may be missing, and {@code ..} stands for
- * up to three words.
+ * for either of longer phrases, {@code word?} may be missing, {@code ..} stands for up to
+ * three words, and {@code ~} for up to five small words ({@code class small}), so that
+ * {@code <leg> ~ funny} is also 'leg has been a bit funny' but not 'leg, funny old day'.
  */
 final class Phrase {
 
 	static final String GAP = "..";
 
+	static final String SMALL_WORDS = "~";
+
 	private Phrase() {
+	}
+
+	static boolean isGap(String word) {
+		return word.equals(GAP) || word.equals(SMALL_WORDS);
 	}
 
 	/**
@@ -34,7 +41,7 @@ final class Phrase {
 	}
 
 	/** The parts between blanks; a bracket holds its blanks. */
-	private static List<String> parts(String line) {
+	static List<String> parts(String line) {
 		List<String> parts = new ArrayList<>();
 		StringBuilder part = new StringBuilder();
 		int depth = 0;

@@ -13,8 +13,14 @@ final class PhraseTrie {
 	/** The symbol of {@link Phrase#GAP}. */
 	static final int GAP = 0;
 
+	/** The symbol of {@link Phrase#SMALL_WORDS}. */
+	static final int SMALL_WORDS = 1;
+
 	/** The longest run of words that a gap skips. */
 	private static final int LONGEST_GAP = 3;
+
+	/** The longest run of small words: 'his leg has been ever such a bit funny'. */
+	private static final int MOST_SMALL_WORDS = 5;
 
 	private static final int NONE = -1;
 
@@ -26,14 +32,19 @@ final class PhraseTrie {
 
 	private final int barrier;
 
+	private final int small;
+
 	private int size;
 
 	/**
 	 * An empty trie.
 	 * @param barrier the symbol of words that a gap never skips
+	 * @param small the symbol of the small words, which alone {@link Phrase#SMALL_WORDS}
+	 * skips
 	 */
-	PhraseTrie(int barrier) {
+	PhraseTrie(int barrier, int small) {
 		this.barrier = barrier;
+		this.small = small;
 	}
 
 	/** Receives what a search finds. */
@@ -79,10 +90,25 @@ final class PhraseTrie {
 			return;
 		}
 		step(node, symbols, start, at, limit, found);
-		int gap = (node == 0) ? NONE : child(node, GAP);
+		if (node != 0) {
+			skipAny(child(node, GAP), symbols, start, at, limit, found);
+			skipSmall(child(node, SMALL_WORDS), symbols, start, at, limit, found);
+		}
+	}
+
+	private void skipAny(int gap, int[][] symbols, int start, int at, int limit, Found found) {
 		for (int skip = 0; gap != NONE && skip <= LONGEST_GAP && at + skip < limit; skip++) {
 			step(gap, symbols, start, at + skip, limit, found);
-			if (isBarrier(symbols[at + skip])) {
+			if (has(symbols[at + skip], this.barrier)) {
+				return;
+			}
+		}
+	}
+
+	private void skipSmall(int gap, int[][] symbols, int start, int at, int limit, Found found) {
+		for (int skip = 0; gap != NONE && skip <= MOST_SMALL_WORDS && at + skip < limit; skip++) {
+			step(gap, symbols, start, at + skip, limit, found);
+			if (!has(symbols[at + skip], this.small)) {
 				return;
 			}
 		}
@@ -91,9 +117,9 @@ final class PhraseTrie {
 	/**
 	 * A gap never skips a denial: 'rose without difficulty' is not 'rose, difficulty'.
 	 */
-	private boolean isBarrier(int[] symbols) {
+	private static boolean has(int[] symbols, int wanted) {
 		for (int symbol : symbols) {
-			if (symbol == this.barrier) {
+			if (symbol == wanted) {
 				return true;
 			}
 		}

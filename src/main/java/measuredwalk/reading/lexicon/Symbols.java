@@ -10,7 +10,8 @@ final class Symbols {
 
 	private static final int[] NOTHING = {};
 
-	private final Map<String, Integer> numbers = new HashMap<>(Map.of(Phrase.GAP, PhraseTrie.GAP));
+	private final Map<String, Integer> numbers = new HashMap<>(
+			Map.of(Phrase.GAP, PhraseTrie.GAP, Phrase.SMALL_WORDS, PhraseTrie.SMALL_WORDS));
 
 	private final Map<String, int[]> byForm = new HashMap<>();
 

@@ -1,6 +1,8 @@
 package measuredwalk.reading.observation;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +13,7 @@ import measuredwalk.reading.context.ContextReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Entry;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.signs.Coded;
 import measuredwalk.signs.Limb;
 import measuredwalk.signs.Severity;
@@ -21,15 +24,14 @@ import org.jspecify.annotations.Nullable;
 /** Reads the signs of a message, one for each place that tells of one. */
 public final class SignReader {
 
-	private static final Map<SignKind, SignKind> PART_OF = Map.of(SignKind.SWELLING, SignKind.ABDOMINAL_DISTENSION,
-			SignKind.TREMBLING, SignKind.SEIZURE, SignKind.STIFFNESS, SignKind.SEIZURE, SignKind.STUMBLING,
-			SignKind.COLLAPSE);
-
-	private static final Set<String> CLOSING = Set.of("and", "but", "this", "today", "now", "so", "well", "then", "is",
-			"since", "fine", "ok", "normally", "too", "though", "already");
-
-	/** 'no limp no sitting' denies each: the first denial is not of the second one. */
-	private static final Set<String> DENIAL = Set.of("no", "not", "never", "without");
+	/** A sign told as part of a worse one in the same sentence is not told again. */
+	private static final Map<SignKind, Set<SignKind>> PART_OF = new EnumMap<>(Map.of(SignKind.SWELLING,
+			EnumSet.of(SignKind.ABDOMINAL_DISTENSION), SignKind.TREMBLING, EnumSet.of(SignKind.SEIZURE),
+			SignKind.STIFFNESS, EnumSet.of(SignKind.SEIZURE), SignKind.STUMBLING,
+			EnumSet.of(SignKind.COLLAPSE, SignKind.PARESIS), SignKind.LAMENESS,
+			EnumSet.of(SignKind.NON_WEIGHT_BEARING, SignKind.BUNNY_HOPPING), SignKind.HIND_LIMB_DRAGGING,
+			EnumSet.of(SignKind.KNUCKLING), SignKind.PANTING, EnumSet.of(SignKind.DYSPNOEA), SignKind.DIFFICULTY_RISING,
+			EnumSet.of(SignKind.RECUMBENCY), SignKind.ATAXIA, EnumSet.of(SignKind.PARESIS)));
 
 	private SignReader() {
 	}
@@ -57,7 +59,7 @@ public final class SignReader {
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && outlastsTheDay(mention.entry())
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
-				observations.add(observation(mention, annotation.words().form(mention.from()), context));
+				observations.add(observation(mention, standsAlone(annotation, mention), context));
 			}
 		}
 		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
@@ -73,11 +75,10 @@ public final class SignReader {
 
 	/** A shaking body is part of the seizure, a swollen belly no swelling. */
 	private static boolean isPartOfWorse(Observation seen, List<Observation> all, Annotation annotation) {
-		SignKind worse = PART_OF.get(seen.sign().kind());
-		return worse != null && seen.sign().present()
-				&& all.stream()
-					.anyMatch((other) -> other.sign().present() && other.sign().kind() == worse && annotation.clauses()
-						.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
+		Set<SignKind> worse = PART_OF.getOrDefault(seen.sign().kind(), Set.of());
+		return !worse.isEmpty() && seen.sign().present() && all.stream()
+			.anyMatch((other) -> other.sign().present() && worse.contains(other.sign().kind()) && annotation.clauses()
+				.sentenceOf(other.mention().from()) == annotation.clauses().sentenceOf(seen.mention().from()));
 	}
 
 	/** A phrase that denies a sign outright also speaks for a wider net inside it. */
@@ -100,12 +101,22 @@ public final class SignReader {
 	/** 'ate' alone tells of appetite; 'ate a shoe' does not. */
 	private static boolean isComplete(Annotation annotation, Mention mention) {
 		return !mention.entry().has("closing") || annotation.words().isBreakBefore(mention.to())
-				|| CLOSING.contains(annotation.words().form(mention.to()));
+				|| annotation.is(mention.to(), WordClass.CLOSING);
 	}
 
-	private static Observation observation(Mention mention, String first, Context context) {
+	/**
+	 * Whether a denial before a phrase is not of it: 'no limp no sitting', 'is not sick
+	 * and his stool is normal'.
+	 */
+	private static boolean standsAlone(Annotation annotation, Mention mention) {
+		return annotation.is(mention.from(), WordClass.DENIAL)
+				|| (mention.entry().has("denied") && annotation.words().is(mention.from() - 1, "and"));
+	}
+
+	private static Observation observation(Mention mention, boolean denying, Context context) {
 		Entry entry = mention.entry();
-		boolean twice = context.negated() && DENIAL.contains(first);
+		// 'no limp no sitting' denies each: the first denial is not of the second one.
+		boolean twice = context.negated() && denying;
 		boolean present = entry.has("denied") == (context.negated() && !twice)
 				|| (entry.has("denied") && context.hedged());
 		Severity severity = present ? coded(Severity.class, entry.flag("severity")) : null;

@@ -56,13 +56,13 @@ final class ClockTimes {
 		ClockPhrase phrase = Clocks.at(this.terms, at, false);
 		boolean listed = phrase != null && !phrase.isBare() && this.terms.is(phrase.end(), "-")
 				&& !this.terms.glued(phrase.end() + 1);
-		boolean told = phrase != null && !phrase.isBare() && isInWalk(start);
+		boolean told = phrase != null && (!phrase.isBare() || isFourFigures(at)) && isInWalk(start);
 		return listed || told || isLed(start) ? likelyTime(start, at, phrase) : null;
 	}
 
 	private @Nullable Match likelyTime(int start, int at, @Nullable ClockPhrase phrase) {
 		if (phrase == null || Units.at(this.terms, phrase.end()) != null
-				|| (phrase.isBare() && !isBareHour(start, phrase))) {
+				|| (phrase.isBare() && !isBareHour(start, phrase) && !(isFourFigures(at) && isInWalk(start)))) {
 			return null;
 		}
 		ClockTime time = time(phrase, start, at);
@@ -82,9 +82,15 @@ final class ClockTimes {
 		int before = start - 1;
 		boolean at = this.terms.cue(before, Cue.AT) || this.terms.is(before, "left") || this.terms.is(before, "back")
 				|| ((this.terms.is(before, "by") || this.terms.is(before, "for"))
-						&& this.terms.cue(before - 1, Cue.RETURN));
+						&& this.terms.cue(before - 1, Cue.RETURN))
+				|| ((this.terms.is(before, "after") || this.terms.is(before, "before")) && isInWalk(before));
 		boolean joined = this.terms.cue(phrase.end(), Cue.RANGE) && this.terms.numeral(phrase.end() + 1).isCardinal();
 		return hour && at && !joined && !this.terms.is(phrase.end(), "%") && !this.terms.cue(phrase.end(), Cue.TIMES);
+	}
+
+	/** '1610', as the twenty-four hours of a day are written without a mark. */
+	private boolean isFourFigures(int at) {
+		return this.terms.word(at).length() == 4 && Figures.isWholeFigures(this.terms.word(at));
 	}
 
 	/** 'out of the door 6.45': a word for going or coming back stands a little before. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 
 import measuredwalk.reading.Token;
+import org.jspecify.annotations.Nullable;
 
 /** What every word may mean, from the lexicon files. */
 final class Lexicon {
@@ -30,6 +31,11 @@ final class Lexicon {
 			terms[at] = STANDARD.termOf(tokens.get(at));
 		}
 		return terms;
+	}
+
+	/** The unit that a word names, or null. */
+	static @Nullable Unit unitNamed(String word) {
+		return STANDARD.terms.getOrDefault(word, Term.NONE).unit();
 	}
 
 	private Term termOf(Token token) {
@@ -72,7 +78,7 @@ final class Lexicon {
 		}
 	}
 
-	private static Unit unit(String[] line, int from, @org.jspecify.annotations.Nullable Unit other) {
+	private static Unit unit(String[] line, int from, @Nullable Unit other) {
 		Dimension dimension = Dimension.valueOf(line[from].toUpperCase(Locale.ROOT));
 		return new Unit(dimension, Double.parseDouble(line[from + 1]), line[from + 2], other);
 	}

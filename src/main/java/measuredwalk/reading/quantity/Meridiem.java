@@ -39,7 +39,7 @@ final class Meridiem {
 
 	private static @Nullable ClockPhrase withHalf(Terms terms, ClockPhrase time) {
 		int at = time.end();
-		if (terms.is(at, "am") || terms.is(at, "pm")) {
+		if ((terms.is(at, "am") || terms.is(at, "pm")) && !isOfNext(terms, time, at)) {
 			return time.in(terms.is(at, "am") ? HalfOfDay.AM : HalfOfDay.PM, at + 1);
 		}
 		boolean am = terms.is(at, "a");
@@ -52,6 +52,12 @@ final class Meridiem {
 		}
 		boolean alone = terms.glued(at) && letter == at + 1 && !terms.glued(letter);
 		return alone ? time.in(am ? HalfOfDay.AM : HalfOfDay.PM, letter) : null;
+	}
+
+	/** The pm of 'am 15 pm 20': each stands before its own number. */
+	private static boolean isOfNext(Terms terms, ClockPhrase time, int at) {
+		boolean behindOther = terms.is(time.end() - 2, "am") || terms.is(time.end() - 2, "pm");
+		return behindOther && !terms.glued(at) && terms.numeral(at + 1).isCardinal();
 	}
 
 	private static int oclockEnd(Terms terms, int at) {

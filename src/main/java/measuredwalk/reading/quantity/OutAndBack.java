@@ -17,28 +17,47 @@ final class OutAndBack {
 
 	private static final int MOST_WORDS_BEFORE = 5;
 
+	/** 'we set out a little after the rain stopped, at ten to five': told at length. */
+	private static final int MOST_WORDS_BEFORE_STORY = 10;
+
 	private OutAndBack() {
 	}
 
 	static List<Match> joined(Terms terms, ClockTimes clock, List<Match> matches) {
 		List<Match> joined = new ArrayList<>(matches.size());
 		for (Match match : matches) {
-			Match before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
-			Match both = before == null ? null : both(terms, clock, before, match);
+			int first = lastTime(joined);
+			Match both = first < 0 ? null : both(terms, clock, joined.get(first), match);
 			if (both == null) {
 				joined.add(match);
 			}
 			else {
-				joined.set(joined.size() - 1, both);
+				joined.subList(first, joined.size()).clear();
+				joined.add(both);
 			}
 		}
 		return joined;
 	}
 
+	/** Index of the last time of day, with nothing but plain numbers behind it, or -1. */
+	private static int lastTime(List<Match> matches) {
+		int at = matches.size() - 1;
+		while (at >= 0 && matches.get(at).quantity() instanceof BareNumber) {
+			at--;
+		}
+		return at >= 0 && matches.get(at).quantity() instanceof ClockTime ? at : -1;
+	}
+
 	private static @Nullable Match both(Terms terms, ClockTimes clock, Match one, Match other) {
-		if (!(one.quantity() instanceof ClockTime first) || !(other.quantity() instanceof ClockTime second)
-				|| second.span().firstToken() - one.end() > MOST_WORDS_BETWEEN) {
+		if (!(one.quantity() instanceof ClockTime first) || !(other.quantity() instanceof ClockTime second)) {
 			return null;
+		}
+		int back = second.span().firstToken();
+		if (back - one.end() > MOST_WORDS_BETWEEN) {
+			int out = first.span().firstToken();
+			boolean story = hasCue(terms, Cue.LEAVE, out - MOST_WORDS_BEFORE_STORY, out)
+					&& hasCue(terms, Cue.RETURN, back - MOST_WORDS_BEFORE, back);
+			return story ? range(terms, clock, first, one.end(), second, other.end()) : null;
 		}
 		if (isLeaving(terms, 0, first, one.end()) && isReturn(terms, one.end(), second, other.end())) {
 			return range(terms, clock, first, one.end(), second, other.end());

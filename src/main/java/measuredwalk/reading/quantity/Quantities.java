@@ -13,6 +13,17 @@ public final class Quantities {
 	}
 
 	/**
+	 * Whether a word is a unit of time or length that is written in full or with two
+	 * letters or more: 'minutes', 'mins', 'yds'.
+	 * @param word lower case
+	 * @return true when it is
+	 */
+	public static boolean measuresWalks(String word) {
+		Unit unit = (word.length() > 1) ? Lexicon.unitNamed(word) : null;
+		return unit != null && (unit.is(Dimension.TIME) || unit.is(Dimension.LENGTH));
+	}
+
+	/**
 	 * Finds every quantity, in order, none over another.
 	 * @param tokens the text's tokens
 	 * @param now the message's own time, by which 'half nine' is morning or evening

@@ -115,6 +115,10 @@ final class QuantityScan {
 	}
 
 	private @Nullable Match otherAt(int at) {
+		int seconds = ColonFigures.minutesAndSeconds(this.terms, at);
+		if (seconds > 0) {
+			return Match.of(new Duration(this.terms.span(at, at + 1), Amount.of(seconds), 1));
+		}
 		if (this.terms.is(at, "twice") || this.terms.is(at, "thrice")) {
 			double times = this.terms.is(at, "twice") ? 2 : 3;
 			return Match.of(new Count(this.terms.span(at, at + 1), Amount.of(times)));

@@ -53,7 +53,8 @@ final class Repeats {
 		if (terms.is(at - 1, "times") && terms.numeral(at).isCardinal()) {
 			return at;
 		}
-		int of = terms.is(at, "of") ? at : at + 1;
+		int lump = Numbers.fillersEnd(terms, at);
+		int of = terms.is(lump, "of") ? lump : lump + 1;
 		if (!terms.is(of, "of") || !terms.cue(of - 1, Cue.LUMP)) {
 			return -1;
 		}

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -54,6 +55,9 @@ public final class Language {
 	 * @return true when most of its words are known
 	 */
 	public boolean isEnglish(Words words, String text, @Nullable String dogName) {
+		if (isPlaceholder(text)) {
+			return false;
+		}
 		double known = 0;
 		double strange = 0;
 		for (Token token : words.tokens()) {
@@ -66,6 +70,13 @@ public final class Language {
 		return (strange == 0) ? (known > 0 || !hasPictures(words)) : known > strange * 1.2;
 	}
 
+	/** What an app writes for what is no text: '[sticker]', '<media omitted>'. */
+	private static boolean isPlaceholder(String text) {
+		String bare = text.strip();
+		boolean enclosed = (bare.startsWith("[") && bare.endsWith("]")) || (bare.startsWith("<") && bare.endsWith(">"));
+		return enclosed && bare.chars().noneMatch(Character::isDigit);
+	}
+
 	/** A sticker: pictures and no word. */
 	private static boolean hasPictures(Words words) {
 		return words.tokens()
@@ -75,7 +86,7 @@ public final class Language {
 	}
 
 	private static boolean isName(Token token, @Nullable String dogName) {
-		return dogName != null && token.word().startsWith(dogName.toLowerCase(java.util.Locale.ROOT));
+		return dogName != null && token.word().startsWith(dogName.toLowerCase(Locale.ROOT));
 	}
 
 	private double strangeness(Token token, String text) {
@@ -83,7 +94,8 @@ public final class Language {
 		if (word.length() <= 2 && !this.foreign.contains(word)) {
 			return 0.3;
 		}
-		if (NOISE.contains(word) || this.foreign.contains(word)) {
+		String typed = text.substring(token.start(), token.end()).toLowerCase(Locale.ROOT);
+		if (NOISE.contains(word) || this.foreign.contains(word) || this.foreign.contains(typed)) {
 			return 1;
 		}
 		int apostrophe = word.indexOf('\'');

@@ -9,6 +9,7 @@ import java.util.Set;
 import measuredwalk.reading.Token;
 import measuredwalk.reading.Tokeniser;
 import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.quantity.Quantities;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,6 +56,7 @@ public final class WordReader {
 			boolean suffix = before != null && isSuffix(token, before);
 			repaired.add((token.kind() == Token.Kind.WORD && !suffix) ? repaired(token, text, name) : token);
 		}
+		HeardNumbers.repair(repaired);
 		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
 	}
 
@@ -67,12 +69,12 @@ public final class WordReader {
 	}
 
 	/**
-	 * Whether a word is English, or one that the lexicon knows.
+	 * Whether a word is English, a unit, or one that the lexicon knows.
 	 * @param word lower case
 	 * @return true when it is
 	 */
 	public boolean knows(String word) {
-		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word);
+		return this.lexicon.symbolsOf(word).length > 0 || this.english.knows(word) || Quantities.measuresWalks(word);
 	}
 
 	private Token repaired(Token token, String text, @Nullable String name) {

@@ -1,0 +1,3 @@
+/** Copies of the embedded database, taken while the program runs. */
+@org.jspecify.annotations.NullMarked
+package measuredwalk.clinic.backup;

@@ -1,0 +1,178 @@
+package measuredwalk.reading.level;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+import de.bwaldvogel.liblinear.Feature;
+import de.bwaldvogel.liblinear.FeatureNode;
+import de.bwaldvogel.liblinear.Linear;
+import de.bwaldvogel.liblinear.Model;
+import de.bwaldvogel.liblinear.Parameter;
+import de.bwaldvogel.liblinear.Problem;
+import de.bwaldvogel.liblinear.SolverType;
+import measuredwalk.reading.lexicon.Lexicon;
+import measuredwalk.reading.score.LabelledMessage;
+import measuredwalk.reading.words.WordReader;
+
+/**
+ * Learns the weights of {@link UrgentWording} from the labelled messages in
+ * {@code fixtures/reading} and prints how well each file is read by weights learned from
+ * the others. Run it after adding messages:
+ * {@code java -cp target/classes:target/test-classes:... measuredwalk.reading.level.UrgentWordingTraining}
+ */
+final class UrgentWordingTraining {
+
+	private static final Path FIXTURES = Path.of("fixtures/reading");
+
+	private static final Path WEIGHTS = Path.of("src/main/resources/measuredwalk/reading/urgent-wording.tsv");
+
+	/** Never learned from, so that they can judge. */
+	private static final Set<String> JUDGES = Set.of("untouched.jsonl", "hidden-ordinary.jsonl", "hidden-urgent.jsonl");
+
+	/** A run that stands in one message only says nothing of the next. */
+	private static final int FEWEST_MESSAGES = 2;
+
+	/** Weights nearer to nothing than this change no answer. */
+	private static final double LEAST_WEIGHT = 0.02;
+
+	private static final double COST = 10;
+
+	private static final double[] THRESHOLDS = { 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9 };
+
+	/** A message as its runs, and its labels. */
+	private record Example(String file, Set<String> runs, boolean urgent, boolean emergency) {
+	}
+
+	private final WordReader reader = new WordReader(Lexicon.standard());
+
+	private UrgentWordingTraining() {
+	}
+
+	public static void main(String[] arguments) throws IOException {
+		Linear.disableDebugOutput();
+		UrgentWordingTraining training = new UrgentWordingTraining();
+		List<Example> examples = training.examples();
+		System.out.printf("%d messages, %d urgent%n", examples.size(),
+				examples.stream().filter(Example::urgent).count());
+		for (String file : examples.stream().map(Example::file).distinct().toList()) {
+			judge(file, examples);
+		}
+		Weights weights = Weights.learned(examples);
+		weights.write(WEIGHTS);
+	}
+
+	private static void judge(String file, List<Example> examples) {
+		Weights weights = Weights.learned(examples.stream().filter((each) -> !each.file().equals(file)).toList());
+		List<Example> judged = examples.stream().filter((each) -> each.file().equals(file)).toList();
+		long urgent = judged.stream().filter(Example::urgent).count();
+		StringBuilder line = new StringBuilder(String.format("%-32s %3d of %3d urgent;", file, urgent, judged.size()));
+		for (double threshold : THRESHOLDS) {
+			List<Example> raised = judged.stream().filter((each) -> weights.urgent(each.runs()) >= threshold).toList();
+			line.append(String.format(Locale.ROOT, "  %.2f: %d found of %d raised", threshold,
+					raised.stream().filter(Example::urgent).count(), raised.size()));
+		}
+		System.out.println(line);
+	}
+
+	private List<Example> examples() throws IOException {
+		List<Example> examples = new ArrayList<>();
+		try (Stream<Path> files = Files.list(FIXTURES)) {
+			for (Path file : files.sorted().toList()) {
+				String name = file.getFileName().toString();
+				if (name.endsWith(".jsonl") && !JUDGES.contains(name)) {
+					LabelledMessage.read(file).stream().map((each) -> example(name, each)).forEach(examples::add);
+				}
+			}
+		}
+		return examples;
+	}
+
+	private Example example(String file, LabelledMessage labelled) {
+		String level = labelled.expected().path("level").asString("");
+		boolean urgent = labelled.expected().path("urgent").asBoolean(Set.of("emergency", "same-day").contains(level));
+		Set<String> runs = WordRuns.of(this.reader.read(labelled.message().text(), labelled.message().dogName()),
+				labelled.message().dogName());
+		return new Example(file, runs, urgent, urgent && !level.equals("same-day"));
+	}
+
+	/** Weights of all runs that stand in several messages. */
+	private record Weights(Map<String, Integer> places, Model urgent, Model emergency) {
+
+		static Weights learned(List<Example> examples) {
+			Map<String, Integer> counts = new TreeMap<>();
+			examples.forEach((each) -> each.runs().forEach((run) -> counts.merge(run, 1, Integer::sum)));
+			Map<String, Integer> places = new TreeMap<>();
+			counts.forEach((run, count) -> {
+				if (count >= FEWEST_MESSAGES) {
+					places.put(run, places.size() + 1);
+				}
+			});
+			Feature[][] rows = examples.stream().map((each) -> row(each.runs(), places)).toArray(Feature[][]::new);
+			return new Weights(places, fitted(rows, places.size(), examples, false),
+					fitted(rows, places.size(), examples, true));
+		}
+
+		private static Model fitted(Feature[][] rows, int places, List<Example> examples, boolean emergency) {
+			Problem problem = new Problem();
+			problem.l = rows.length;
+			problem.n = places + 1;
+			problem.bias = 1;
+			problem.x = rows;
+			problem.y = examples.stream()
+				.mapToDouble((each) -> (emergency ? each.emergency() : each.urgent()) ? 1 : 0)
+				.toArray();
+			double share = java.util.Arrays.stream(problem.y).average().orElse(0.5);
+			Parameter parameter = new Parameter(SolverType.L2R_LR, COST, 1e-4);
+			parameter.setWeights(new double[] { 0.5 / share, 0.5 / (1 - share) }, new int[] { 1, 0 });
+			return Linear.train(problem, parameter);
+		}
+
+		private static Feature[] row(Set<String> runs, Map<String, Integer> places) {
+			double value = 1 / Math.sqrt(Math.max(1, runs.size()));
+			Stream<Feature> known = runs.stream()
+				.map(places::get)
+				.filter(java.util.Objects::nonNull)
+				.sorted()
+				.map((place) -> new FeatureNode(place, value));
+			return Stream.concat(known, Stream.of(new FeatureNode(places.size() + 1, 1))).toArray(Feature[]::new);
+		}
+
+		double urgent(Set<String> runs) {
+			double[] chances = new double[2];
+			Linear.predictProbability(this.urgent, row(runs, this.places), chances);
+			return chances[(this.urgent.getLabels()[0] == 1) ? 0 : 1];
+		}
+
+		private static double weight(Model model, int place) {
+			return ((model.getLabels()[0] == 1) ? 1 : -1) * model.getFeatureWeights()[place - 1];
+		}
+
+		void write(Path file) throws IOException {
+			List<String> lines = new ArrayList<>();
+			lines.add("// run of words <tab> weight for urgent <tab> weight for emergency; learned, not written.");
+			lines.add(line("", this.places.size() + 1));
+			this.places.forEach((run, place) -> {
+				if (Math.abs(weight(this.urgent, place)) >= LEAST_WEIGHT
+						|| Math.abs(weight(this.emergency, place)) >= LEAST_WEIGHT) {
+					lines.add(line(run, place));
+				}
+			});
+			Files.write(file, lines);
+		}
+
+		private String line(String run, int place) {
+			return String.format(Locale.ROOT, "%s\t%.2f\t%.2f", run, weight(this.urgent, place),
+					weight(this.emergency, place));
+		}
+
+	}
+
+}
