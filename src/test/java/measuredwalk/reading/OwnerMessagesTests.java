@@ -31,6 +31,8 @@ class OwnerMessagesTests {
 
 	private static final Scorecard FRESH_LOOKALIKES = scored("fresh-no-emergencies.jsonl");
 
+	private static final Scorecard FRESH_URGENT = scored("fresh-urgent.jsonl");
+
 	private static Scorecard scored(String file) {
 		List<LabelledMessage> messages = LabelledMessage.read(Path.of("fixtures", "reading", file));
 		return Scorecard.of(READER, messages);
@@ -83,6 +85,13 @@ class OwnerMessagesTests {
 	void isNotAlarmedMoreOftenByFreshLookalikesThanItWas() {
 		long alarms = FRESH_LOOKALIKES.failures().stream().filter((line) -> line.contains("URGENT")).count();
 		assertThat(alarms).isLessThanOrEqualTo(18);
+	}
+
+	@Test
+	void findsTheUrgentOnesOfAFifthAuthorAsItDid() {
+		assertThat(FRESH_URGENT.tally(Field.URGENT).labels()).isEqualTo(160);
+		assertThat(FRESH_URGENT.tally(Field.URGENT).recall()).isGreaterThanOrEqualTo(0.99);
+		assertThat(FRESH_URGENT.tally(Field.URGENT).precision()).isGreaterThanOrEqualTo(0.98);
 	}
 
 }

@@ -150,4 +150,16 @@ final class LaterDenial {
 				&& this.words.isSentenceBefore(next + 3);
 	}
 
+	/** 'none of those' denies all that was named, 'mine, not his' too. */
+	private boolean isAllTakenBack(int to) {
+		int end = Math.min(this.words.size(), to + REACH_ALL);
+		for (int at = to; at < end; at++) {
+			Mention cover = this.annotation.coverOf(at);
+			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 }

@@ -60,7 +60,7 @@ public final class SignReader {
 			boolean now = given || context.isOfThisDogNow() || (context.recent() && outlastsTheDay(mention.entry())
 					&& !context.other() && !context.hypothetical());
 			if (now && isComplete(annotation, mention)) {
-				observations.add(observation(mention, annotation.is(mention.from(), WordClass.DENIAL), context));
+				observations.add(observation(mention, standsAlone(annotation, mention), context));
 			}
 		}
 		observations.removeIf((seen) -> isPartOfWorse(seen, observations, annotation));
@@ -112,6 +112,15 @@ public final class SignReader {
 	private static boolean isComplete(Annotation annotation, Mention mention) {
 		return !mention.entry().has("closing") || annotation.words().isBreakBefore(mention.to())
 				|| annotation.is(mention.to(), WordClass.CLOSING);
+	}
+
+	/**
+	 * Whether a denial before a phrase is not of it: 'no limp no sitting', 'is not sick
+	 * and his stool is normal'.
+	 */
+	private static boolean standsAlone(Annotation annotation, Mention mention) {
+		return annotation.is(mention.from(), WordClass.DENIAL)
+				|| (mention.entry().has("denied") && annotation.words().is(mention.from() - 1, "and"));
 	}
 
 	private static Observation observation(Mention mention, boolean denying, Context context) {
