@@ -125,19 +125,7 @@ final class LaterDenial {
 		return cover != null && cover.from() == at && this.words.isSentenceBefore(cover.to());
 	}
 
-	/** 'legs like jelly by the end though, mine not his'. */
-	private boolean isAllTakenBack(int to) {
-		int end = Math.min(this.words.size(), to + REACH_ALL);
-		for (int at = to; at < end; at++) {
-			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.entry().has("all") && cover.category() == Category.NEGATION) {
-				return true;
-			}
-		}
-		return false;
-	}
-
-	/** 'none of those' denies all that was named; 'she didn't' the sentence before. */
+	/** 'she did not' behind the sentence, or 'none of those' behind all. */
 	private boolean isTakenBack(int to) {
 		if (isAllTakenBack(to)) {
 			return true;
