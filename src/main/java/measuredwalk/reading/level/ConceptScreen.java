@@ -93,12 +93,18 @@ public final class ConceptScreen {
 	}
 
 	private static boolean isTakenBack(ConceptRule rule, Mention match, List<Mention> against, Annotation annotation) {
+		if (against.isEmpty() || rule.unless().isEmpty()) {
+			return false;
+		}
 		int first = annotation.clauses().sentenceOf(match.from());
 		int last = annotation.clauses().sentenceOf(match.to() - 1);
-		return against.stream().filter((mention) -> rule.unless().contains(mention.value())).anyMatch((mention) -> {
+		for (Mention mention : against) {
 			int sentence = annotation.clauses().sentenceOf(mention.from());
-			return first <= sentence && sentence <= last;
-		});
+			if (first <= sentence && sentence <= last && rule.unless().contains(mention.value())) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 }

@@ -6,9 +6,10 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Set;
+import java.util.Arrays;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 import measuredwalk.reading.Level;
 import measuredwalk.reading.words.Words;
@@ -38,13 +39,34 @@ public final class UrgentWording {
 
 	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, (found) -> true);
 
-	private final Map<String, float[]> weights;
+	/** The runs that have weights, in rising order. */
+	private final long[] runs;
 
-	private final float[] start;
+	private final float[] urgentWeights;
 
-	private UrgentWording(Map<String, float[]> weights) {
-		this.weights = weights;
-		this.start = weights.remove("");
+	private final float[] emergencyWeights;
+
+	private final float urgentStart;
+
+	private final float emergencyStart;
+
+	private UrgentWording(List<String> lines) {
+		String[] start = lines.get(0).split("\t");
+		this.urgentStart = Float.parseFloat(start[1]);
+		this.emergencyStart = Float.parseFloat(start[2]);
+		NavigableMap<Long, String[]> byRun = new TreeMap<>();
+		lines.stream()
+			.skip(1)
+			.map((line) -> line.split("\t"))
+			.forEach((parts) -> byRun.put(WordRuns.of(parts[0]), parts));
+		this.runs = byRun.keySet().stream().mapToLong(Long::longValue).toArray();
+		this.urgentWeights = new float[this.runs.length];
+		this.emergencyWeights = new float[this.runs.length];
+		int at = 0;
+		for (String[] parts : byRun.values()) {
+			this.urgentWeights[at] = Float.parseFloat(parts[1]);
+			this.emergencyWeights[at++] = Float.parseFloat(parts[2]);
+		}
 	}
 
 	/**
@@ -54,12 +76,7 @@ public final class UrgentWording {
 	public static UrgentWording standard() {
 		try (InputStream file = UrgentWording.class.getResourceAsStream("/measuredwalk/reading/" + FILE);
 				BufferedReader lines = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
-			Map<String, float[]> weights = new HashMap<>();
-			lines.lines().filter((line) -> !line.startsWith("//")).forEach((line) -> {
-				String[] parts = line.split("\t");
-				weights.put(parts[0], new float[] { Float.parseFloat(parts[1]), Float.parseFloat(parts[2]) });
-			});
-			return new UrgentWording(weights);
+			return new UrgentWording(lines.lines().filter((line) -> !line.startsWith("//")).toList());
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException("Cannot read " + FILE, ex);
@@ -86,18 +103,19 @@ public final class UrgentWording {
 	 * wording goes.
 	 */
 	double[] chances(Words words, @Nullable String dogName) {
-		Set<String> runs = WordRuns.of(words, dogName);
+		long[] told = WordRuns.of(words, dogName);
 		double urgent = 0;
 		double emergency = 0;
-		for (String run : runs) {
-			float[] weight = this.weights.get(run);
-			if (weight != null) {
-				urgent += weight[0];
-				emergency += weight[1];
+		for (long run : told) {
+			int at = Arrays.binarySearch(this.runs, run);
+			if (at >= 0) {
+				urgent += this.urgentWeights[at];
+				emergency += this.emergencyWeights[at];
 			}
 		}
-		double scale = 1 / Math.sqrt(Math.max(1, runs.size()));
-		return new double[] { logistic(this.start[0] + urgent * scale), logistic(this.start[1] + emergency * scale) };
+		double scale = 1 / Math.sqrt(Math.max(1, told.length));
+		return new double[] { logistic(this.urgentStart + urgent * scale),
+				logistic(this.emergencyStart + emergency * scale) };
 	}
 
 	private static double logistic(double odds) {

@@ -1,18 +1,21 @@
 package measuredwalk.reading.level;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.Arrays;
+import java.util.Locale;
 
 import measuredwalk.reading.words.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A message as the set of its words and of the runs of two and three words that stand in
- * one sentence.
+ * one sentence. Each run is a number, so that a message is looked through without making
+ * texts of its parts; two different runs share one about once in 10^9.
  */
 final class WordRuns {
 
 	private static final int LONGEST = 3;
+
+	private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 
 	private WordRuns() {
 	}
@@ -21,26 +24,59 @@ final class WordRuns {
 	 * The runs of a message. Figures count as any figure, the dog's name as any name.
 	 * @param words the message
 	 * @param dogName the dog's name, or null
-	 * @return each run once, its words parted by a blank
+	 * @return the number of each run, once, in rising order
 	 */
-	static Set<String> of(Words words, @Nullable String dogName) {
-		String name = (dogName != null) ? dogName.toLowerCase(java.util.Locale.ROOT) : "";
-		Set<String> runs = new HashSet<>();
-		StringBuilder run = new StringBuilder();
-		for (int from = 0; from < words.size(); from++) {
-			run.setLength(0);
-			for (int at = from; at < Math.min(words.size(), from + LONGEST); at++) {
+	static long[] of(Words words, @Nullable String dogName) {
+		String name = (dogName != null) ? dogName.toLowerCase(Locale.ROOT) : "";
+		String[] general = new String[words.size()];
+		for (int at = 0; at < general.length; at++) {
+			general[at] = general(words.form(at), name);
+		}
+		long[] runs = new long[general.length * LONGEST];
+		int size = 0;
+		for (int from = 0; from < general.length; from++) {
+			long run = 0;
+			for (int at = from; at < Math.min(general.length, from + LONGEST); at++) {
 				if (at > from && words.isSentenceBefore(at)) {
 					break;
 				}
-				run.append((at > from) ? " " : "").append(general(words.form(at), name));
-				runs.add(run.toString());
+				run = longer(run, general[at]);
+				runs[size++] = run;
 			}
 		}
-		return runs;
+		return distinct(runs, size);
 	}
 
-	private static String general(String form, String name) {
+	/**
+	 * The number of a run that is written out.
+	 * @param run its words, parted by a blank
+	 * @return its number
+	 */
+	static long of(String run) {
+		long number = 0;
+		for (String word : run.split(" ")) {
+			number = longer(number, word);
+		}
+		return number;
+	}
+
+	private static long longer(long run, String word) {
+		long mixed = (run + word.hashCode() + 1) * MULTIPLIER;
+		return mixed ^ (mixed >>> 29);
+	}
+
+	private static long[] distinct(long[] runs, int size) {
+		Arrays.sort(runs, 0, size);
+		int kept = 0;
+		for (int at = 0; at < size; at++) {
+			if (at == 0 || runs[at] != runs[at - 1]) {
+				runs[kept++] = runs[at];
+			}
+		}
+		return Arrays.copyOf(runs, kept);
+	}
+
+	static String general(String form, String name) {
 		if (Character.isDigit(form.charAt(0))) {
 			return "#";
 		}

@@ -7,6 +7,7 @@ import measuredwalk.reading.Level;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.score.LabelledMessage;
 import measuredwalk.reading.words.WordReader;
+import measuredwalk.reading.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,6 +48,13 @@ class UrgentWordingTests {
 			.map(LevelRule::level)
 			.contains(Level.EMERGENCY, Level.SAME_DAY)
 			.doesNotContain(Level.WATCH, Level.NONE);
+	}
+
+	@Test
+	void itLooksForTheSameRunsThatItLearned() {
+		Words words = this.reader.read("Thistle fell over. she can't get up, 20 min now", "Thistle");
+		assertThat(WordRuns.of(words, "Thistle")).containsExactlyInAnyOrder(
+				UrgentWordingTraining.written(words, "thistle").stream().mapToLong(WordRuns::of).toArray());
 	}
 
 	@Test

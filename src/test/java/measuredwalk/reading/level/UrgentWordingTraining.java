@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 import de.bwaldvogel.liblinear.Feature;
@@ -21,6 +23,7 @@ import de.bwaldvogel.liblinear.SolverType;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.score.LabelledMessage;
 import measuredwalk.reading.words.WordReader;
+import measuredwalk.reading.words.Words;
 
 /**
  * Learns the weights of {@link UrgentWording} from the labelled messages in
@@ -111,16 +114,31 @@ final class UrgentWordingTraining {
 		return Files.readAllLines(FIXTURES.resolve(file))
 			.stream()
 			.filter((line) -> !line.isBlank() && !line.startsWith("#"))
-			.map((line) -> new Example(file, WordRuns.of(this.reader.read(line, null), null), urgent, urgent))
+			.map((line) -> new Example(file, written(this.reader.read(line, null), ""), urgent, urgent))
 			.toList();
 	}
 
 	private Example example(String file, LabelledMessage labelled) {
 		String level = labelled.expected().path("level").asString("");
 		boolean urgent = labelled.expected().path("urgent").asBoolean(Set.of("emergency", "same-day").contains(level));
-		Set<String> runs = WordRuns.of(this.reader.read(labelled.message().text(), labelled.message().dogName()),
-				labelled.message().dogName());
+		String name = java.util.Objects.requireNonNullElse(labelled.message().dogName(), "");
+		Set<String> runs = written(this.reader.read(labelled.message().text(), name), name.toLowerCase(Locale.ROOT));
 		return new Example(file, runs, urgent, urgent && !level.equals("same-day"));
+	}
+
+	/** The runs of {@link WordRuns}, written out. */
+	static Set<String> written(Words words, String name) {
+		Set<String> runs = new TreeSet<>();
+		for (int from = 0; from < words.size(); from++) {
+			StringJoiner run = new StringJoiner(" ");
+			for (int at = from; at < Math.min(words.size(), from + 3); at++) {
+				if (at > from && words.isSentenceBefore(at)) {
+					break;
+				}
+				runs.add(run.add(WordRuns.general(words.form(at), name)).toString());
+			}
+		}
+		return runs;
 	}
 
 	/** Weights of all runs that stand in several messages. */
