@@ -162,7 +162,7 @@ public final class MessageReader {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
 			return rules;
 		}
-		LevelRule wording = this.wording.rule(annotation.words(), message.dogName());
+		LevelRule wording = this.wording.rule(annotation, message.dogName());
 		return (wording == null) ? rules : Stream.concat(Stream.of(wording), rules.stream()).toList();
 	}
 

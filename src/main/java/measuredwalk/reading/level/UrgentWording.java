@@ -12,7 +12,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 
 import measuredwalk.reading.Level;
-import measuredwalk.reading.words.Words;
+import measuredwalk.reading.context.Annotation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,13 +85,13 @@ public final class UrgentWording {
 
 	/**
 	 * The rule that the wording alone meets.
-	 * @param words the message
+	 * @param annotation the message
 	 * @param dogName the dog's name, or null
 	 * @return a rule of the level emergency or same-day, or null when neither is likely
 	 * enough
 	 */
-	public @Nullable LevelRule rule(Words words, @Nullable String dogName) {
-		double[] chances = chances(words, dogName);
+	public @Nullable LevelRule rule(Annotation annotation, @Nullable String dogName) {
+		double[] chances = chances(annotation, dogName);
 		if (chances[0] < URGENT_AT) {
 			return null;
 		}
@@ -102,8 +102,8 @@ public final class UrgentWording {
 	 * How likely the message is urgent, and how likely it is an emergency, as far as its
 	 * wording goes.
 	 */
-	double[] chances(Words words, @Nullable String dogName) {
-		long[] told = WordRuns.of(words, dogName);
+	double[] chances(Annotation annotation, @Nullable String dogName) {
+		long[] told = WordRuns.of(annotation, dogName);
 		double urgent = 0;
 		double emergency = 0;
 		for (long run : told) {

@@ -3,6 +3,8 @@ package measuredwalk.reading.level;
 import java.util.Arrays;
 import java.util.Locale;
 
+import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.words.Words;
 import org.jspecify.annotations.Nullable;
 
@@ -21,17 +23,14 @@ final class WordRuns {
 	}
 
 	/**
-	 * The runs of a message. Figures count as any figure, the dog's name as any name.
-	 * @param words the message
+	 * The runs of a message.
+	 * @param annotation the message
 	 * @param dogName the dog's name, or null
 	 * @return the number of each run, once, in rising order
 	 */
-	static long[] of(Words words, @Nullable String dogName) {
-		String name = (dogName != null) ? dogName.toLowerCase(Locale.ROOT) : "";
-		String[] general = new String[words.size()];
-		for (int at = 0; at < general.length; at++) {
-			general[at] = general(words.form(at), name);
-		}
+	static long[] of(Annotation annotation, @Nullable String dogName) {
+		Words words = annotation.words();
+		String[] general = general(annotation, dogName);
 		long[] runs = new long[general.length * LONGEST];
 		int size = 0;
 		for (int from = 0; from < general.length; from++) {
@@ -76,7 +75,25 @@ final class WordRuns {
 		return Arrays.copyOf(runs, kept);
 	}
 
-	static String general(String form, String name) {
+	/**
+	 * The words of a message as they count: figures as any figure, the dog's name as any
+	 * name, and words behind a denial in its clause as others than those that are not
+	 * denied.
+	 */
+	static String[] general(Annotation annotation, @Nullable String dogName) {
+		String name = (dogName != null) ? dogName.toLowerCase(Locale.ROOT) : "";
+		Words words = annotation.words();
+		String[] general = new String[words.size()];
+		boolean denied = false;
+		for (int at = 0; at < general.length; at++) {
+			denied = at > 0 && annotation.clauses().of(at) == annotation.clauses().of(at - 1)
+					&& (denied || annotation.is(at - 1, WordClass.DENIAL));
+			general[at] = (denied ? "~" : "") + general(words.form(at), name);
+		}
+		return general;
+	}
+
+	private static String general(String form, String name) {
 		if (Character.isDigit(form.charAt(0))) {
 			return "#";
 		}

@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 
 import measuredwalk.reading.Level;
+import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.score.LabelledMessage;
 import measuredwalk.reading.words.WordReader;
-import measuredwalk.reading.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,12 +18,18 @@ class UrgentWordingTests {
 
 	private static final Path FIXTURES = Path.of("fixtures/reading");
 
-	private final WordReader reader = new WordReader(Lexicon.standard());
+	private final Lexicon lexicon = Lexicon.standard();
+
+	private final WordReader reader = new WordReader(this.lexicon);
 
 	private final UrgentWording wording = UrgentWording.standard();
 
+	private Annotation annotated(String text, String dogName) {
+		return Annotation.of(this.reader.read(text, dogName), this.lexicon);
+	}
+
 	private LevelRule rule(String text) {
-		return this.wording.rule(this.reader.read(text, "Thistle"), "Thistle");
+		return this.wording.rule(annotated(text, "Thistle"), "Thistle");
 	}
 
 	@ParameterizedTest
@@ -52,17 +58,21 @@ class UrgentWordingTests {
 
 	@Test
 	void itLooksForTheSameRunsThatItLearned() {
-		Words words = this.reader.read("Thistle fell over. she can't get up, 20 min now", "Thistle");
+		Annotation words = annotated("Thistle fell over. she can't get up, 20 min now", "Thistle");
 		assertThat(WordRuns.of(words, "Thistle")).containsExactlyInAnyOrder(
-				UrgentWordingTraining.written(words, "thistle").stream().mapToLong(WordRuns::of).toArray());
+				UrgentWordingTraining.written(words, "Thistle").stream().mapToLong(WordRuns::of).toArray());
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "her gums are not white", "gums not at all white", "no collapse", "he did not collapse" })
+	void whatIsDeniedIsNotRaised(String text) {
+		assertThat(rule(text)).isNull();
 	}
 
 	@Test
 	void theDogsNameAndFiguresMakeNoDifference() {
-		double[] one = this.wording.chances(this.reader.read("Thistle had 20 minutes and went down", "Thistle"),
-				"Thistle");
-		double[] other = this.wording.chances(this.reader.read("Bracken had 35 minutes and went down", "Bracken"),
-				"Bracken");
+		double[] one = this.wording.chances(annotated("Thistle had 20 minutes and went down", "Thistle"), "Thistle");
+		double[] other = this.wording.chances(annotated("Bracken had 35 minutes and went down", "Bracken"), "Bracken");
 		assertThat(one).isEqualTo(other);
 	}
 

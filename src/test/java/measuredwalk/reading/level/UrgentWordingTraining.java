@@ -20,10 +20,12 @@ import de.bwaldvogel.liblinear.Model;
 import de.bwaldvogel.liblinear.Parameter;
 import de.bwaldvogel.liblinear.Problem;
 import de.bwaldvogel.liblinear.SolverType;
+import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.score.LabelledMessage;
 import measuredwalk.reading.words.WordReader;
 import measuredwalk.reading.words.Words;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Learns the weights of {@link UrgentWording} from the labelled messages in
@@ -54,7 +56,9 @@ final class UrgentWordingTraining {
 	private record Example(String file, Set<String> runs, boolean urgent, boolean emergency) {
 	}
 
-	private final WordReader reader = new WordReader(Lexicon.standard());
+	private final Lexicon lexicon = Lexicon.standard();
+
+	private final WordReader reader = new WordReader(this.lexicon);
 
 	private UrgentWordingTraining() {
 	}
@@ -114,20 +118,24 @@ final class UrgentWordingTraining {
 		return Files.readAllLines(FIXTURES.resolve(file))
 			.stream()
 			.filter((line) -> !line.isBlank() && !line.startsWith("#"))
-			.map((line) -> new Example(file, written(this.reader.read(line, null), ""), urgent, urgent))
+			.map((line) -> new Example(file, written(Annotation.of(this.reader.read(line, null), this.lexicon), null),
+					urgent, urgent))
 			.toList();
 	}
 
 	private Example example(String file, LabelledMessage labelled) {
 		String level = labelled.expected().path("level").asString("");
 		boolean urgent = labelled.expected().path("urgent").asBoolean(Set.of("emergency", "same-day").contains(level));
-		String name = java.util.Objects.requireNonNullElse(labelled.message().dogName(), "");
-		Set<String> runs = written(this.reader.read(labelled.message().text(), name), name.toLowerCase(Locale.ROOT));
+		String name = labelled.message().dogName();
+		Set<String> runs = written(Annotation.of(this.reader.read(labelled.message().text(), name), this.lexicon),
+				name);
 		return new Example(file, runs, urgent, urgent && !level.equals("same-day"));
 	}
 
 	/** The runs of {@link WordRuns}, written out. */
-	static Set<String> written(Words words, String name) {
+	static Set<String> written(Annotation annotation, @Nullable String name) {
+		Words words = annotation.words();
+		String[] general = WordRuns.general(annotation, name);
 		Set<String> runs = new TreeSet<>();
 		for (int from = 0; from < words.size(); from++) {
 			StringJoiner run = new StringJoiner(" ");
@@ -135,7 +143,7 @@ final class UrgentWordingTraining {
 				if (at > from && words.isSentenceBefore(at)) {
 					break;
 				}
-				runs.add(run.add(WordRuns.general(words.form(at), name)).toString());
+				runs.add(run.add(general[at]).toString());
 			}
 		}
 		return runs;
