@@ -15,24 +15,25 @@ final class ReadingAccuracy {
 	private static final String MADE = """
 			## How the sets were made
 
-			All messages are invented; no real person, dog, clinic or brand is in them. `owner-sample` came with the project's brief. `develop` and `untouched` are two parts of one corpus that several authors wrote and labelled independently of each other and of the reader. `emergencies` and `counter-examples`, with their untouched parts, come from further authors, independent of the writers of the rules. The writers of the rules worked from the develop parts only. They never opened an untouched part; of those this page tells only counts and rates, never a message, so that this stays so. The public sets are the given halves of test lines of public projects; their README names sources and licences, and `out-of-scope.tsv` names each line that no owner would type, with the reason.
+			All messages are invented; no real person, dog, clinic or brand is in them. `owner-sample` came with the project's brief. `develop` and `untouched` are two parts of one corpus that several authors wrote and labelled independently of each other and of the reader. `fresh, ordinary` and `fresh, urgent` came in batches from two more authors; each batch was scored once before anybody looked at it (reading-first-pass.md) and worked on since. `hidden, ordinary` and `hidden, urgent` are the last batch of the same two authors, made harder on purpose, and kept away. The writers of the rules never opened `untouched` or a hidden set, and the second net (decision 11) learns from none of them; of those this page tells only counts and rates, never a message, so that this stays so. The public sets are the given halves of test lines of public projects; their README names sources and licences, and `out-of-scope.tsv` names each line that no owner would type, with the reason.
 			""";
 
 	private static final String SCOPE = """
 			## What these figures say, and what they do not
 
-			The develop parts were worked on until they came out well: their figures say what the rules can hold together, not how well a new message is read. The untouched parts say that, for messages like these: English, British and American, by a handful of authors who imitate owners' typing. Nobody has measured the reader on messages of real owners. Labels follow one written guide, but two authors do not always agree under it, and no second author has labelled the same messages to say how often; the labels are left as they were written, and `fixtures/reading/README.md` tells where they are known to disagree (a side question or 'later', which one author calls understood and another does not). Recall of emergencies on a few hundred invented wordings is no proof that none is ever missed: by the rule of three, no miss in n messages leaves a true rate of up to 3/n (95 percent confidence).
+			`develop` and the fresh sets were worked on until they came out well: their figures say what the rules can hold together, not how well a new message is read. `untouched` and the hidden sets say that, for messages like these: English, British and American, by a handful of authors who imitate owners' typing. Nobody has measured the reader on messages of real owners. Labels follow one written guide, but two authors do not always agree under it, and no second author has labelled the same messages to say how often; the labels are left as they were written, and `fixtures/reading/README.md` tells where they are known to disagree (a side question or 'later', which one author calls understood and another does not). Recall of emergencies on a few hundred invented wordings is no proof that none is ever missed: by the rule of three, no miss in n messages leaves a true rate of up to 3/n (95 percent confidence).
 
 			Precision is the share of what was read that is labelled so; recall is the share of the labels that were read; F1 is their harmonic mean. `invented` counts what was read and is not labelled, or is labelled otherwise. Severity, side, limb, when and onset are compared on the signs that were found. A dash means that nothing is labelled.
 			""";
 
 	private static final List<OwnerSet> OWNERS = List.of(set("owner-sample", "owner-sample.jsonl", false),
-			set("develop", "develop.jsonl", false), set("untouched", "untouched.jsonl", true));
+			set("develop", "develop.jsonl", false), set("fresh, ordinary", "fresh-ordinary.jsonl", false),
+			set("untouched", "untouched.jsonl", true), set("hidden, ordinary", "hidden-ordinary.jsonl", true),
+			set("hidden, urgent", "hidden-urgent.jsonl", true));
 
 	private static final List<OwnerSet> EMERGENCIES = List.of(set("emergencies", "emergencies.jsonl", false),
-			set("emergencies, untouched", "emergency-untouched.jsonl", true),
-			set("counter-examples", "no-emergencies.jsonl", false),
-			set("counter-examples, untouched", "counter-untouched.jsonl", true));
+			set("counter-examples", "no-emergencies.jsonl", false), set("fresh, urgent", "fresh-urgent.jsonl", false),
+			set("hidden, urgent", "hidden-urgent.jsonl", true));
 
 	private ReadingAccuracy() {
 	}
