@@ -34,13 +34,19 @@ final class Answering {
 		double least = Math.min(decision.minutes(), plan.situation().plan().minMinutes());
 		minutes = Math.max(least, Math.floor(minutes));
 		List<Reason> reasons = new ArrayList<>(new ReasonsOfDay().of(plan));
+		int place = comesFirst(decision.advice()) ? 1 : 0;
 		if (left == 0) {
-			reasons.add(0, Reason.WALKS_OF_TODAY_DONE);
+			reasons.add(place, Reason.WALKS_OF_TODAY_DONE);
 		}
 		else if (minutes < decision.minutes()) {
-			reasons.add(0, Reason.EARLIER_WALK_TODAY);
+			reasons.add(place, Reason.EARLIER_WALK_TODAY);
 		}
 		return suggestion(plan, today, left, minutes, reasons);
+	}
+
+	/** An alarm is named before anything about today's walks. */
+	private static boolean comesFirst(Advice advice) {
+		return advice == Advice.EMERGENCY || advice == Advice.CALL_CLINIC;
 	}
 
 	/** Least over all versions of today's walks with fewer signs. */

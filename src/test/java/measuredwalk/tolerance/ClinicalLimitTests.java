@@ -68,6 +68,17 @@ class ClinicalLimitTests {
 	}
 
 	@Test
+	void anEmergencyIsNamedBeforeTheWalksOfTodayThatAreDone() {
+		fineDays(1, 10);
+		Sign collapse = new Sign(SignKind.COLLAPSE, true, null, null, null, null, null);
+		for (int hour : List.of(8, 17)) {
+			this.journal.add(new ToleranceEvent.WalkTaken(FIRST.plusDays(11), java.time.LocalTime.of(hour, 0), 10, 10,
+					10, null, (hour == 17) ? List.of(collapse) : List.of(), false));
+		}
+		assertThat(suggest(11).reasons()).startsWith(Reason.EMERGENCY_SIGNS).contains(Reason.WALKS_OF_TODAY_DONE);
+	}
+
+	@Test
 	void newMedicineHoldsTheWalkForTwoWeeks() {
 		fineDays(1, 10);
 		double before = suggest(10).minutes();
