@@ -13,16 +13,18 @@ import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceEvent;
-import measuredwalk.tolerance.ToleranceModel;
 import measuredwalk.tolerance.WalkPlan;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Today's suggestion for a dog, worked out afresh from its journal. */
+/**
+ * Today's suggestion for a dog, worked out afresh from its journal by the dosing rule
+ * that the clinic has set. Days gone by are read by the rule of today too.
+ */
 @Service
 public class Suggestions {
 
-	private final ToleranceModel model = new ToleranceModel();
+	private final ClinicModel model;
 
 	private final Households households;
 
@@ -30,7 +32,8 @@ public class Suggestions {
 
 	private final Clock clock;
 
-	Suggestions(Households households, Journal journal, Clock clock) {
+	Suggestions(ClinicModel model, Households households, Journal journal, Clock clock) {
+		this.model = model;
 		this.households = households;
 		this.journal = journal;
 		this.clock = clock;
@@ -43,7 +46,7 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Suggestion today(Dog dog) {
-		return this.model.suggest(history(dog), day(dog));
+		return this.model.now().suggest(history(dog), day(dog));
 	}
 
 	/**
@@ -54,7 +57,7 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public double chanceOfTrouble(Dog dog, double minutes) {
-		return this.model.chances(history(dog), day(dog)).ofTrouble(minutes);
+		return this.model.now().chances(history(dog), day(dog)).ofTrouble(minutes);
 	}
 
 	/**
@@ -65,7 +68,7 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Evidence evidence(Dog dog, int days) {
-		return this.model.evidence(history(dog), day(dog), days);
+		return this.model.now().evidence(history(dog), day(dog), days);
 	}
 
 	/**
@@ -75,7 +78,7 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Calibration calibration(Dog dog) {
-		return this.model.calibration(history(dog));
+		return this.model.now().calibration(history(dog));
 	}
 
 	/**
@@ -87,7 +90,7 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<Suggestion> days(Dog dog, LocalDate from) {
-		return new SuggestedDays(this.model).from(history(dog), from, day(dog));
+		return new SuggestedDays(this.model.now()).from(history(dog), from, day(dog));
 	}
 
 	/**
@@ -102,7 +105,7 @@ public class Suggestions {
 		List<ToleranceEvent> history = new ArrayList<>(history(dog));
 		history.add(new ToleranceEvent.PlanChanged(today,
 				new WalkPlan(plan.planMinutes(), plan.walksPerDay(), plan.minMinutes(), plan.maxMinutes())));
-		return this.model.suggest(history, today);
+		return this.model.now().suggest(history, today);
 	}
 
 	private LocalDate day(Dog dog) {

@@ -112,6 +112,21 @@ public enum DosingSetting implements Coded {
 	}
 
 	/**
+	 * What it is about.
+	 * @return the group
+	 */
+	public DosingGroup group() {
+		return switch (this) {
+			case TROUBLE, TROUBLE_WHEN_NEW, NEW_DAYS -> DosingGroup.DOSING_RULE;
+			case REST_DAYS, REST_SHARE, WAY_BACK, GROWTH, CLEAR_MORNINGS, MEDICINE_HOLD_DAYS, CEILING,
+					TOLD_BEFORE_CEILING_LIFTS, WEEKLY, PEAK, FLOOR_MINUTES, FLOOR_MOST, FLOOR_SHARE, SMALLEST_STEP,
+					SMALLEST_SHARE, SURGERY_DAYS ->
+				DosingGroup.LIMITS;
+			case FAST_PACE, HILLS, ROUGH_GROUND, STAIRS, PLAY, WARM_DAY -> DosingGroup.LOAD_FACTORS;
+		};
+	}
+
+	/**
 	 * What it is counted in.
 	 * @return the unit, such as {@code days}
 	 */
@@ -157,6 +172,15 @@ public enum DosingSetting implements Coded {
 	 */
 	public String source() {
 		return this.source;
+	}
+
+	/**
+	 * Whether a clinic may set it to a value.
+	 * @param value the value, in the setting's unit
+	 * @return true when it is in the range, and whole where it must be
+	 */
+	public boolean allows(double value) {
+		return value >= this.least && value <= this.most && !(isWhole() && value != Math.rint(value));
 	}
 
 	/**

@@ -35,6 +35,16 @@ class DosingSettingsTests {
 		assertThatThrownBy(() -> standard.with(setting, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
 	}
 
+	@ParameterizedTest
+	@EnumSource(DosingSetting.class)
+	void theEndsOfItsRangeAreAllowedAndGiveASuggestion(DosingSetting setting) {
+		for (double end : new double[] { setting.least(), setting.most() }) {
+			assertThat(setting.allows(end)).isTrue();
+			ToleranceModel model = new ToleranceModel(DosingSettings.standard().with(setting, end));
+			assertThat(model.suggest(history(), FIRST.plusDays(2)).minutes()).isPositive();
+		}
+	}
+
 	@Test
 	void halfADayIsRefused() {
 		assertThatThrownBy(() -> DosingSettings.standard().with(DosingSetting.REST_DAYS, 1.5))

@@ -60,6 +60,15 @@ public class Caseload {
 		this.households.dog(dogId).ifPresent((dog) -> keep(judged(dog)));
 	}
 
+	/**
+	 * Lets all dogs be looked at afresh in the next round. Until then the list shows how
+	 * they stood.
+	 */
+	@Transactional(propagation = Propagation.REQUIRES_NEW)
+	public void outdate() {
+		this.database.sql("update dog_standing set for_date = ?").param(LocalDate.EPOCH).update();
+	}
+
 	private DogStanding judged(Dog dog) {
 		return new StandingJudge(dog, this.journal.walks(dog.id()), this.journal.mornings(dog.id()))
 			.judge(this.suggestions.today(dog));

@@ -14,6 +14,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.journal.MorningLogged;
 import measuredwalk.journal.WalkLogged;
+import measuredwalk.suggestions.DosingRuleChanged;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -38,6 +39,8 @@ class CaseloadSweep implements Sweep {
 
 	private volatile @Nullable Instant last;
 
+	private volatile boolean outdated;
+
 	CaseloadSweep(Caseload caseload, Audits audits, Households households, Clock clock) {
 		this.caseload = caseload;
 		this.audits = audits;
@@ -55,6 +58,12 @@ class CaseloadSweep implements Sweep {
 		look(logged.dogId());
 	}
 
+	@TransactionalEventListener(fallbackExecution = true)
+	void rule(DosingRuleChanged changed) {
+		this.caseload.outdate();
+		this.outdated = true;
+	}
+
 	/** What was told is safe already; a list that lags behind must not undo that. */
 	private void look(UUID dogId) {
 		try {
@@ -70,8 +79,8 @@ class CaseloadSweep implements Sweep {
 	@Override
 	public Optional<Instant> nextDue() {
 		Instant before = this.last;
-		return Optional
-			.of((before == null) ? Instant.EPOCH : before.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS));
+		return Optional.of((before == null || this.outdated) ? Instant.EPOCH
+				: before.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS));
 	}
 
 	@Override
@@ -80,6 +89,7 @@ class CaseloadSweep implements Sweep {
 		if (nextDue().orElse(now).isAfter(now)) {
 			return;
 		}
+		this.outdated = false;
 		Map<UUID, DogStanding> known = this.caseload.all()
 			.stream()
 			.collect(Collectors.toMap(DogStanding::dogId, (each) -> each));

@@ -5,6 +5,7 @@ import java.util.UUID;
 
 import measuredwalk.clinic.access.Recorded;
 import measuredwalk.escalation.Alert;
+import measuredwalk.escalation.AlertTrend;
 import measuredwalk.escalation.Alerts;
 import measuredwalk.escalation.UnsentAlerts;
 import measuredwalk.household.Dog;

@@ -2,6 +2,7 @@ package measuredwalk.clinic.pages;
 
 import java.security.Principal;
 import java.util.Arrays;
+import java.util.List;
 
 import measuredwalk.clinic.access.AccessRecord;
 import measuredwalk.escalation.ClinicSetting;
@@ -23,8 +24,11 @@ class SettingsPage {
 
 	private final AccessRecord record;
 
-	SettingsPage(ClinicSettings settings, AccessRecord record) {
+	private final DosingSections dosing;
+
+	SettingsPage(ClinicSettings settings, DosingSections dosing, AccessRecord record) {
 		this.settings = settings;
+		this.dosing = dosing;
 		this.record = record;
 	}
 
@@ -32,6 +36,10 @@ class SettingsPage {
 	String show(Model model) {
 		model.addAttribute("settings",
 				Arrays.stream(ClinicSetting.values()).map((each) -> SettingLine.of(each, this.settings)).toList());
+		List<DosingSection> sections = this.dosing.all();
+		model.addAttribute("sections", sections);
+		model.addAttribute("changed",
+				sections.stream().flatMap((each) -> each.lines().stream()).filter(DosingLine::changed).toList());
 		return "clinic/settings";
 	}
 

@@ -57,6 +57,10 @@ class AlertWords {
 		return say("mail.body", places(alert, dog, round));
 	}
 
+	String mailBodyWithTrend(Alert alert, Dog dog, int round, String summary) {
+		return say("mail.trend", Map.of("body", mailBody(alert, dog, round), "summary", summary));
+	}
+
 	String ownerSeen(Alert alert, Dog dog) {
 		String note = (alert.note() != null) ? alert.note().strip() : "";
 		return say(note.isEmpty() ? "owner.seen" : "owner.seen-with-note", Map.of("dog", dog.name(), "note", note));

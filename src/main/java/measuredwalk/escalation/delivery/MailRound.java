@@ -3,18 +3,12 @@ package measuredwalk.escalation.delivery;
 import java.time.Instant;
 import java.util.Optional;
 
-import measuredwalk.escalation.Alert;
-import measuredwalk.escalation.Alerts;
 import measuredwalk.escalation.Sweep;
-import measuredwalk.household.Dog;
-import measuredwalk.household.Households;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.annotation.Order;
 import org.springframework.mail.MailException;
-import org.springframework.mail.SimpleMailMessage;
 import org.springframework.mail.javamail.JavaMailSender;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,25 +22,14 @@ class MailRound implements Sweep {
 
 	private final AlertMails mails;
 
-	private final Alerts alerts;
-
-	private final Households households;
-
-	private final AlertWords words;
+	private final AlertLetters letters;
 
 	private final ObjectProvider<JavaMailSender> sender;
 
-	private final String from;
-
-	MailRound(AlertMails mails, Alerts alerts, Households households, AlertWords words,
-			ObjectProvider<JavaMailSender> sender,
-			@Value("${measuredwalk.clinic.mail-from:measured-walk@localhost}") String from) {
+	MailRound(AlertMails mails, AlertLetters letters, ObjectProvider<JavaMailSender> sender) {
 		this.mails = mails;
-		this.alerts = alerts;
-		this.households = households;
-		this.words = words;
+		this.letters = letters;
 		this.sender = sender;
-		this.from = from;
 	}
 
 	@Override
@@ -67,7 +50,7 @@ class MailRound implements Sweep {
 			return;
 		}
 		try {
-			server.send(message(mail));
+			server.send(this.letters.of(mail, server.createMimeMessage()));
 			this.mails.sent(mail);
 		}
 		catch (MailException ex) {
@@ -75,17 +58,6 @@ class MailRound implements Sweep {
 					ex.getMessage());
 			this.mails.failed(mail, ex.getClass().getSimpleName());
 		}
-	}
-
-	private SimpleMailMessage message(AlertMails.Waiting mail) {
-		Alert alert = this.alerts.one(mail.alertId()).orElseThrow();
-		Dog dog = this.households.dog(alert.dogId()).orElseThrow();
-		SimpleMailMessage message = new SimpleMailMessage();
-		message.setFrom(this.from);
-		message.setTo(mail.address());
-		message.setSubject(this.words.mailSubject(alert, dog, mail.round()).replaceAll("[\\r\\n]+", " "));
-		message.setText(this.words.mailBody(alert, dog, mail.round()));
-		return message;
 	}
 
 }

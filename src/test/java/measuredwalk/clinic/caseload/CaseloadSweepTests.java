@@ -14,9 +14,12 @@ import measuredwalk.journal.Journal;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Teller;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.suggestions.DosingRules;
+import measuredwalk.tolerance.DosingSetting;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
+import static org.awaitility.Awaitility.await;
 import static org.assertj.core.api.Assertions.assertThat;
 
 @RunningClinic
@@ -35,6 +38,9 @@ class CaseloadSweepTests {
 
 	@Autowired
 	private Rehearsal rehearsal;
+
+	@Autowired
+	private DosingRules rules;
 
 	private UUID enrol() {
 		return this.households
@@ -64,6 +70,20 @@ class CaseloadSweepTests {
 		this.journal.write(dog, new WalkFacts(today, null, 20.0, 20.0, 20.0, null, false, null, List.of(), List.of()),
 				new Teller(UUID.randomUUID(), "Wren"), new Said("20 minutes", this.rehearsal.now(), "Wren"));
 		assertThat(standing(dog).lastHeardAt()).isNotNull();
+	}
+
+	@Test
+	void aChangeOfTheDosingRuleLetsEveryDogBeLookedAtAfresh() {
+		UUID dog = enrol();
+		this.caseload.lookAt(dog);
+		double before = standing(dog).minutes();
+		this.rules.set(DosingSetting.TROUBLE_WHEN_NEW, 0.05, "fern");
+		try {
+			await().atMost(Duration.ofSeconds(30)).until(() -> standing(dog).minutes() < before);
+		}
+		finally {
+			this.rules.backToDefault(DosingSetting.TROUBLE_WHEN_NEW);
+		}
 	}
 
 }

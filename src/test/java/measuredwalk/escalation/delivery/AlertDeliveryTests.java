@@ -1,5 +1,6 @@
 package measuredwalk.escalation.delivery;
 
+import java.awt.image.BufferedImage;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -8,12 +9,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 
+import javax.imageio.ImageIO;
+
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetup;
+import jakarta.mail.BodyPart;
 import jakarta.mail.Message;
 import jakarta.mail.MessagingException;
+import jakarta.mail.Part;
 import jakarta.mail.internet.MimeMessage;
+import jakarta.mail.internet.MimeMultipart;
 import measuredwalk.clock.Rehearsal;
 import measuredwalk.escalation.Alert;
 import measuredwalk.escalation.AlertLevel;
@@ -192,6 +198,20 @@ class AlertDeliveryTests {
 		assertThat(mailTo("fern@clinic.example")).containsExactly("Emergency: Sorrel");
 		assertThat(GreenMailUtil.getBody(SERVER.getReceivedMessages()[0])).contains("she collapsed on the grass");
 		assertThat(mailTo("nettle@clinic.example")).isEmpty();
+	}
+
+	@Test
+	void theMailShowsTheDaysBeforeAsAPictureInlineAndInWords() throws Exception {
+		raise(AlertLevel.EMERGENCY);
+		MimeMultipart parts = (MimeMultipart) SERVER.getReceivedMessages()[0].getContent();
+		BodyPart words = parts.getBodyPart(0);
+		BodyPart picture = parts.getBodyPart(1);
+		assertThat(parts.getCount()).isEqualTo(2);
+		assertThat(words.getContent().toString()).contains("she collapsed on the grass", "mean sign grade");
+		assertThat(picture.getDisposition()).isEqualTo(Part.INLINE);
+		assertThat(picture.getContentType()).startsWith("image/png");
+		BufferedImage drawn = ImageIO.read(picture.getInputStream());
+		assertThat(drawn.getWidth()).isEqualTo(720);
 	}
 
 	@Test

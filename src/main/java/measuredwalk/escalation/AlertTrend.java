@@ -1,19 +1,19 @@
-package measuredwalk.clinic.pages;
+package measuredwalk.escalation;
 
 import java.time.LocalDate;
 import java.util.List;
 
-import measuredwalk.escalation.Alert;
-import measuredwalk.escalation.BurdenDays;
 import measuredwalk.household.Dog;
 import measuredwalk.pictures.Picture;
 import measuredwalk.pictures.TrendDay;
 import measuredwalk.pictures.TrendPicture;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
 
 /** The picture of the days before an alert. */
 @Component
-class AlertTrend {
+public class AlertTrend {
 
 	private static final int DAYS = 28;
 
@@ -23,7 +23,16 @@ class AlertTrend {
 		this.burden = burden;
 	}
 
-	Picture of(Alert alert, Dog dog) {
+	/**
+	 * The worst sign and the minutes of each of the four weeks' days until an alert. In a
+	 * transaction of its own, so that a picture that cannot be had takes nothing back of
+	 * what it was wanted for.
+	 * @param alert the alert
+	 * @param dog its dog
+	 * @return the picture
+	 */
+	@Transactional(readOnly = true, propagation = Propagation.REQUIRES_NEW)
+	public Picture of(Alert alert, Dog dog) {
 		LocalDate raisedOn = alert.raisedAt().atZone(dog.household().timeZone()).toLocalDate();
 		List<TrendDay> days = this.burden.of(dog, raisedOn, DAYS)
 			.stream()

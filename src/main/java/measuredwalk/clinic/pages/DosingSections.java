@@ -1,0 +1,51 @@
+package measuredwalk.clinic.pages;
+
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+import measuredwalk.escalation.ClinicSettings;
+import measuredwalk.escalation.ClinicSetting;
+import measuredwalk.suggestions.ChosenAmount;
+import measuredwalk.suggestions.DosingRules;
+import measuredwalk.tolerance.DosingGroup;
+import measuredwalk.tolerance.DosingSetting;
+import org.springframework.stereotype.Component;
+
+/** The dosing rule as the settings page shows it. */
+@Component
+class DosingSections {
+
+	private final DosingRules rules;
+
+	private final ClinicSettings settings;
+
+	private final DosingWords words;
+
+	DosingSections(DosingRules rules, ClinicSettings settings, DosingWords words) {
+		this.rules = rules;
+		this.settings = settings;
+		this.words = words;
+	}
+
+	/** The groups of which anything can be set. */
+	List<DosingSection> all() {
+		Map<DosingSetting, ChosenAmount> chosen = this.rules.chosen();
+		ZoneId zone = ZoneId.of(this.settings.text(ClinicSetting.TIME_ZONE));
+		return Arrays.stream(DosingGroup.values())
+			.map((group) -> section(group, chosen, zone))
+			.filter((section) -> !section.lines().isEmpty())
+			.toList();
+	}
+
+	private DosingSection section(DosingGroup group, Map<DosingSetting, ChosenAmount> chosen, ZoneId zone) {
+		return new DosingSection(group.code(), this.words.name(group), this.words.about(group),
+				DosingRules.inUse()
+					.stream()
+					.filter((setting) -> setting.group() == group)
+					.map((setting) -> DosingLine.of(setting, chosen.get(setting), this.words, zone))
+					.toList());
+	}
+
+}

@@ -1,0 +1,39 @@
+package measuredwalk.suggestions;
+
+import java.util.concurrent.atomic.AtomicReference;
+
+import measuredwalk.tolerance.DosingSettings;
+import measuredwalk.tolerance.ToleranceModel;
+import org.springframework.stereotype.Component;
+
+/**
+ * The tolerance model with the dosing rule that the clinic has set. The rule is asked for
+ * each time, as another instance may have changed it; the model is made anew only when it
+ * has.
+ */
+@Component
+class ClinicModel {
+
+	private final DosingRules rules;
+
+	private final AtomicReference<Made> last = new AtomicReference<>(Made.by(DosingSettings.standard()));
+
+	ClinicModel(DosingRules rules) {
+		this.rules = rules;
+	}
+
+	/** A model and the rule that it was made by. */
+	private record Made(DosingSettings rule, ToleranceModel model) {
+
+		static Made by(DosingSettings rule) {
+			return new Made(rule, new ToleranceModel(rule));
+		}
+
+	}
+
+	ToleranceModel now() {
+		DosingSettings rule = this.rules.current();
+		return this.last.updateAndGet((made) -> made.rule().equals(rule) ? made : Made.by(rule)).model();
+	}
+
+}
