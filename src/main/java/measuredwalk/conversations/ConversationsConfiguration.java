@@ -23,4 +23,9 @@ class ConversationsConfiguration {
 		return Replies.read(files);
 	}
 
+	@Bean
+	LookingGuide lookingGuide(ConversationFiles files) {
+		return LookingGuide.read(files);
+	}
+
 }

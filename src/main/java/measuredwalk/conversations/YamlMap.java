@@ -71,6 +71,15 @@ final class YamlMap {
 		return scalar(required(key));
 	}
 
+	/** A text that has to fit on a small screen. */
+	String textOfAtMost(String key, int letters) {
+		String text = text(key);
+		if (text.length() > letters) {
+			throw problemAt(key, "'" + key + "' is " + text.length() + " letters long; shorten it to " + letters + ".");
+		}
+		return text;
+	}
+
 	Optional<String> optionalText(String key) {
 		return optional(key).map(this::scalar);
 	}
