@@ -24,6 +24,11 @@ class ConversationsConfiguration {
 	}
 
 	@Bean
+	Ideas ideas(ConversationFiles files) {
+		return Ideas.read(files);
+	}
+
+	@Bean
 	LookingGuide lookingGuide(ConversationFiles files) {
 		return LookingGuide.read(files);
 	}

@@ -88,6 +88,18 @@ final class YamlMap {
 		return optional(key).map((node) -> items(node).stream().map(this::scalar).toList()).orElse(List.of());
 	}
 
+	/** A list of texts, each short enough for a small screen. */
+	List<String> textsOfAtMost(String key, int letters) {
+		List<Node> nodes = items(required(key));
+		for (Node node : nodes) {
+			int length = scalar(node).length();
+			if (length > letters) {
+				throw problem(node, "this text is " + length + " letters long; shorten it to " + letters + ".");
+			}
+		}
+		return nodes.stream().map(this::scalar).toList();
+	}
+
 	List<YamlMap> maps(String key) {
 		return items(required(key)).stream().map((node) -> new YamlMap(this.file, node)).toList();
 	}

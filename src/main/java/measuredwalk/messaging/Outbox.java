@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -98,6 +99,25 @@ public class Outbox {
 		return this.database
 			.sql("select text from outbox_message where chat_id = ? order by id desc fetch first row only")
 			.param(chatId)
+			.query(String.class)
+			.optional();
+	}
+
+	/**
+	 * The last message of some kind to any of some chats.
+	 * @param chatIds the chats
+	 * @param keyBeginning how the unique keys of that kind begin
+	 * @return its text, or empty when there was none yet
+	 */
+	public Optional<String> lastText(Collection<Long> chatIds, String keyBeginning) {
+		if (chatIds.isEmpty()) {
+			return Optional.empty();
+		}
+		return this.database.sql("""
+				select text from outbox_message where chat_id in (:chats) and unique_key like :beginning
+				order by id desc fetch first row only""")
+			.param("chats", chatIds)
+			.param("beginning", keyBeginning + "%")
 			.query(String.class)
 			.optional();
 	}

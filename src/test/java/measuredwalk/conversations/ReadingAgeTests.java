@@ -68,7 +68,9 @@ class ReadingAgeTests {
 			.lessons()
 			.stream()
 			.flatMap((lesson) -> Stream.of(lesson.text(), lesson.drawing()));
-		return Stream.of(said, asked, taught).flatMap((each) -> each).map(ReadingAgeTests::filled);
+		return Stream.of(said, asked, taught, Ideas.read(files).ideas().stream())
+			.flatMap((each) -> each)
+			.map(ReadingAgeTests::filled);
 	}
 
 	/** Every place is taken by a word of middling length. */
