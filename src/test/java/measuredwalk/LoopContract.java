@@ -75,11 +75,13 @@ abstract class LoopContract {
 	@Test
 	void aWalkToldInPlainWordsIsWrittenDownThenOnlyWhatIsOpenIsAskedThenComesTheSuggestion() {
 		List<String> answers = this.wren.say(TOLD);
-		assertThat(answers).hasSize(3);
+		assertThat(answers).hasSize(4);
 		assertThat(answers.get(0)).startsWith("Written down: 25 minutes today").contains("after 15 minutes", "stiff");
 		assertThat(answers.get(1)).isEqualTo("And how is Bramble now, next to a usual day?");
 		assertThat(answers.get(2)).contains("walk today");
+		assertThat(answers.get(3)).startsWith("While walks are short");
 		assertThat(this.wren.choices()).contains("Same as usual");
+		assertThat(this.wren.say("/today")).noneMatch((line) -> line.startsWith("While walks are short"));
 	}
 
 	@Test

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import measuredwalk.messaging.IncomingMessage;
+import measuredwalk.messaging.MessagePicture;
 import measuredwalk.messaging.OutboxEntry;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A line of the chat as the page shows it; public for the page template only.
@@ -15,15 +17,23 @@ import measuredwalk.messaging.OutboxEntry;
  * @param text what it says
  * @param at when it was written
  * @param choices answers to offer
+ * @param picture the address of a picture to show below, or null
+ * @param pictureWords what the picture shows
  */
-public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices) {
+public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices, @Nullable String picture,
+		String pictureWords) {
 
 	static List<ChatLine> of(List<IncomingMessage> incoming, List<OutboxEntry> outgoing) {
 		Stream<ChatLine> from = incoming.stream()
-			.map((message) -> new ChatLine(true, message.text(), message.receivedAt(), List.of()));
-		Stream<ChatLine> to = outgoing.stream()
-			.map((entry) -> new ChatLine(false, entry.message().text(), entry.writtenAt(), entry.message().choices()));
+			.map((message) -> new ChatLine(true, message.text(), message.receivedAt(), List.of(), null, ""));
+		Stream<ChatLine> to = outgoing.stream().map(ChatLine::of);
 		return Stream.concat(from, to).sorted(Comparator.comparing(ChatLine::at)).toList();
+	}
+
+	private static ChatLine of(OutboxEntry entry) {
+		MessagePicture picture = entry.message().picture();
+		return new ChatLine(false, entry.message().text(), entry.writtenAt(), entry.message().choices(),
+				(picture != null) ? "/" + picture.name() + ".svg" : null, (picture != null) ? picture.inWords() : "");
 	}
 
 	/** What the last question offers, unless the person has written since. */

@@ -44,8 +44,10 @@ class CheckInTalk {
 
 	private final OtherChats otherChats;
 
+	private final GentleIdeas ideas;
+
 	CheckInTalk(CheckIns checkIns, Ears ears, EntryWriter writer, EntryWords words, SuggestionWords suggestions,
-			Journal journal, OtherChats otherChats) {
+			Journal journal, OtherChats otherChats, GentleIdeas ideas) {
 		this.checkIns = checkIns;
 		this.ears = ears;
 		this.writer = writer;
@@ -53,6 +55,7 @@ class CheckInTalk {
 		this.suggestions = suggestions;
 		this.journal = journal;
 		this.otherChats = otherChats;
+		this.ideas = ideas;
 	}
 
 	/** Begins a check-in and asks its first question. */
@@ -210,6 +213,7 @@ class CheckInTalk {
 		if (!suggestion.equals(checkIn.remembered().get(SUGGESTED))) {
 			reply.say(suggestion);
 			this.checkIns.remember(checkIn.id(), SUGGESTED, suggestion);
+			this.ideas.sayIfWalksAreCut(turn);
 		}
 	}
 

@@ -41,11 +41,13 @@ class DogTalk {
 
 	private final SameWalk sameWalk;
 
+	private final LookingTalk looking;
+
 	private final Notes notes;
 
 	DogTalk(CheckIns checkIns, AskedBefore asked, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWords words, SuggestionWords suggestions, AskBacks askBacks, FirstDragging dragging, SameWalk sameWalk,
-			Notes notes) {
+			LookingTalk looking, Notes notes) {
 		this.checkIns = checkIns;
 		this.asked = asked;
 		this.talk = talk;
@@ -56,6 +58,7 @@ class DogTalk {
 		this.askBacks = askBacks;
 		this.dragging = dragging;
 		this.sameWalk = sameWalk;
+		this.looking = looking;
 		this.notes = notes;
 	}
 
@@ -98,6 +101,7 @@ class DogTalk {
 		}
 		else {
 			this.askBacks.askIfUnsure(turn, reading, reply);
+			this.looking.offerOnce(turn, reading);
 		}
 	}
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Prompt;
 import measuredwalk.conversations.Replies;
+import measuredwalk.messaging.MessagePicture;
 import measuredwalk.messaging.Outbox;
 import measuredwalk.messaging.OutgoingMessage;
 
@@ -43,6 +44,11 @@ final class Reply {
 
 	void say(String text) {
 		write(OutgoingMessage.of(text));
+	}
+
+	/** Says something with a picture beside it. */
+	void show(String text, MessagePicture picture) {
+		write(OutgoingMessage.of(text).with(picture));
 	}
 
 	/** From now on the check-in's own questions wait: one question at a time. */

@@ -40,10 +40,13 @@ class Story implements IncomingHandler {
 
 	private final Farewells farewells;
 
+	private final LookingTalk looking;
+
 	private final HomeTalk homeTalk;
 
 	Story(Households households, Outbox outbox, Replies replies, StaffReplies staffReplies, Commands commands,
-			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, HomeTalk homeTalk) {
+			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, LookingTalk looking,
+			HomeTalk homeTalk) {
 		this.households = households;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -54,6 +57,7 @@ class Story implements IncomingHandler {
 		this.urgency = urgency;
 		this.turns = turns;
 		this.farewells = farewells;
+		this.looking = looking;
 		this.homeTalk = homeTalk;
 	}
 
@@ -105,7 +109,7 @@ class Story implements IncomingHandler {
 		if (dogs.isEmpty()) {
 			stranger(message, reply);
 		}
-		else if (!this.farewells.answered(dogs, reply)) {
+		else if (!this.farewells.answered(dogs, reply) && !this.looking.answered(dogs.get(0), reply)) {
 			this.homeTalk.hear(dogs, reply);
 		}
 	}

@@ -14,14 +14,18 @@ class TodayTalk {
 
 	private final EvidenceWords evidence;
 
-	TodayTalk(SuggestionWords suggestions, EvidenceWords evidence) {
+	private final GentleIdeas ideas;
+
+	TodayTalk(SuggestionWords suggestions, EvidenceWords evidence, GentleIdeas ideas) {
 		this.suggestions = suggestions;
 		this.evidence = evidence;
+		this.ideas = ideas;
 	}
 
 	void today(Turn turn, Reply reply) {
 		reply.say(turn.named(this.suggestions.today(turn.dog())));
 		reply.say(Phrase.IF_WRONG, Map.of("dog", turn.dog().name()));
+		this.ideas.sayIfWalksAreCut(turn);
 	}
 
 	void why(Turn turn, Reply reply) {

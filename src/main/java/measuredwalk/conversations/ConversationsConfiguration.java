@@ -23,4 +23,14 @@ class ConversationsConfiguration {
 		return Replies.read(files);
 	}
 
+	@Bean
+	Ideas ideas(ConversationFiles files) {
+		return Ideas.read(files);
+	}
+
+	@Bean
+	LookingGuide lookingGuide(ConversationFiles files) {
+		return LookingGuide.read(files);
+	}
+
 }

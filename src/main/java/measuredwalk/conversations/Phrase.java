@@ -163,6 +163,12 @@ public enum Phrase implements Coded {
 	PICTURE_KEPT,
 	/** A picture or something else came that the bot cannot read. */
 	CANNOT_SEE,
+	/** An idea for a day of less walking. */
+	GENTLE_IDEA,
+	/** There is a guide to seeing signs. */
+	LOOKING_OFFER,
+	/** The signs that one can learn to see. */
+	LOOKING_LIST,
 	/** Something went wrong here. */
 	APOLOGY,
 	/** The words that a dog's signs are joined by. */

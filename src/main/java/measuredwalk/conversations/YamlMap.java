@@ -71,12 +71,33 @@ final class YamlMap {
 		return scalar(required(key));
 	}
 
+	/** A text that has to fit on a small screen. */
+	String textOfAtMost(String key, int letters) {
+		String text = text(key);
+		if (text.length() > letters) {
+			throw problemAt(key, "'" + key + "' is " + text.length() + " letters long; shorten it to " + letters + ".");
+		}
+		return text;
+	}
+
 	Optional<String> optionalText(String key) {
 		return optional(key).map(this::scalar);
 	}
 
 	List<String> texts(String key) {
 		return optional(key).map((node) -> items(node).stream().map(this::scalar).toList()).orElse(List.of());
+	}
+
+	/** A list of texts, each short enough for a small screen. */
+	List<String> textsOfAtMost(String key, int letters) {
+		List<Node> nodes = items(required(key));
+		for (Node node : nodes) {
+			int length = scalar(node).length();
+			if (length > letters) {
+				throw problem(node, "this text is " + length + " letters long; shorten it to " + letters + ".");
+			}
+		}
+		return nodes.stream().map(this::scalar).toList();
 	}
 
 	List<YamlMap> maps(String key) {

@@ -2,11 +2,13 @@ package measuredwalk.messaging;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,11 +50,20 @@ public class Outbox {
 	public void write(long chatId, String uniqueKey, OutgoingMessage message) {
 		OffsetDateTime now = this.clock.instant().atOffset(ZoneOffset.UTC);
 		boolean answer = Handling.inProgress();
-		this.database.sql("""
-				insert into outbox_message (chat_id, unique_key, text, choices, written_at, state, attempts, priority)
-				values (?, ?, ?, ?, ?, 'waiting', 0, ?) on conflict do nothing""")
-			.params(chatId, uniqueKey, message.text(), String.join(CHOICE_BREAK, message.choices()), now,
-					answer ? ANSWER : PROMPT)
+		MessagePicture picture = message.picture();
+		this.database
+			.sql("""
+					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, written_at, state,
+					attempts, priority) values (:chat, :key, :text, :choices, :picture, :words, :now, 'waiting', 0, :priority)
+					on conflict do nothing""")
+			.param("chat", chatId)
+			.param("key", uniqueKey)
+			.param("text", message.text())
+			.param("choices", String.join(CHOICE_BREAK, message.choices()))
+			.param("picture", (picture != null) ? picture.name() : null, Types.VARCHAR)
+			.param("words", (picture != null) ? picture.inWords() : null, Types.VARCHAR)
+			.param("now", now)
+			.param("priority", answer ? ANSWER : PROMPT)
 			.update();
 		if (answer) {
 			hurry(chatId);
@@ -74,11 +85,9 @@ public class Outbox {
 	 * @return all messages, sent or not yet
 	 */
 	public List<OutboxEntry> of(long chatId) {
-		return this.database.sql(
-				"select id, chat_id, text, choices, written_at, sent_at from outbox_message where chat_id = ? order by id")
-			.param(chatId)
-			.query(Outbox::entry)
-			.list();
+		return this.database.sql("""
+				select id, chat_id, text, choices, picture, picture_words, written_at, sent_at from outbox_message
+				where chat_id = ? order by id""").param(chatId).query(Outbox::entry).list();
 	}
 
 	/**
@@ -90,6 +99,25 @@ public class Outbox {
 		return this.database
 			.sql("select text from outbox_message where chat_id = ? order by id desc fetch first row only")
 			.param(chatId)
+			.query(String.class)
+			.optional();
+	}
+
+	/**
+	 * The last message of some kind to any of some chats.
+	 * @param chatIds the chats
+	 * @param keyBeginning how the unique keys of that kind begin
+	 * @return its text, or empty when there was none yet
+	 */
+	public Optional<String> lastText(Collection<Long> chatIds, String keyBeginning) {
+		if (chatIds.isEmpty()) {
+			return Optional.empty();
+		}
+		return this.database.sql("""
+				select text from outbox_message where chat_id in (:chats) and unique_key like :beginning
+				order by id desc fetch first row only""")
+			.param("chats", chatIds)
+			.param("beginning", keyBeginning + "%")
 			.query(String.class)
 			.optional();
 	}
@@ -160,7 +188,12 @@ public class Outbox {
 	}
 
 	static OutgoingMessage message(ResultSet row) throws SQLException {
-		return new OutgoingMessage(row.getString("text"), choices(row));
+		return new OutgoingMessage(row.getString("text"), choices(row), picture(row));
+	}
+
+	private static @Nullable MessagePicture picture(ResultSet row) throws SQLException {
+		String name = row.getString("picture");
+		return (name != null) ? new MessagePicture(name, row.getString("picture_words")) : null;
 	}
 
 	private static List<String> choices(ResultSet row) throws SQLException {

@@ -2,16 +2,28 @@ package measuredwalk.messaging;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A message to be sent.
  *
  * @param text what it says, plain text
  * @param choices answers to offer on buttons; words always work as well
+ * @param picture what is shown beside the text on a channel that can, or null
  */
-public record OutgoingMessage(String text, List<String> choices) {
+public record OutgoingMessage(String text, List<String> choices, @Nullable MessagePicture picture) {
 
 	public OutgoingMessage {
 		choices = List.copyOf(choices);
+	}
+
+	/**
+	 * A message without a picture.
+	 * @param text what it says
+	 * @param choices answers to offer
+	 */
+	public OutgoingMessage(String text, List<String> choices) {
+		this(text, choices, null);
 	}
 
 	/**
@@ -21,6 +33,15 @@ public record OutgoingMessage(String text, List<String> choices) {
 	 */
 	public static OutgoingMessage of(String text) {
 		return new OutgoingMessage(text, List.of());
+	}
+
+	/**
+	 * The same message with a picture beside it.
+	 * @param shown the picture
+	 * @return the message
+	 */
+	public OutgoingMessage with(MessagePicture shown) {
+		return new OutgoingMessage(this.text, this.choices, shown);
 	}
 
 }

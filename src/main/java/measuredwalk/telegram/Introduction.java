@@ -23,8 +23,8 @@ import org.telegram.telegrambots.meta.api.objects.commands.BotCommand;
 class Introduction {
 
 	/** In the order in which the chat program lists them. */
-	private static final List<String> COMMANDS = List.of("walk", "morning", "today", "why", "log", "undo", "hours",
-			"share", "export", "leave", "erase", "help", "stop", "start");
+	private static final List<String> COMMANDS = List.of("walk", "morning", "today", "why", "log", "signs", "undo",
+			"hours", "share", "export", "leave", "erase", "help", "stop", "start");
 
 	private static final Duration PAUSE = Duration.ofSeconds(30);
 

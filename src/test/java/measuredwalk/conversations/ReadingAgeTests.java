@@ -64,7 +64,13 @@ class ReadingAgeTests {
 			.map(scripts::get)
 			.flatMap((script) -> script.steps().stream())
 			.flatMap((step) -> Stream.of(step.ask(), step.askAgain()));
-		return Stream.concat(said, asked).map(ReadingAgeTests::filled);
+		Stream<String> taught = LookingGuide.read(files)
+			.lessons()
+			.stream()
+			.flatMap((lesson) -> Stream.of(lesson.text(), lesson.drawing()));
+		return Stream.of(said, asked, taught, Ideas.read(files).ideas().stream())
+			.flatMap((each) -> each)
+			.map(ReadingAgeTests::filled);
 	}
 
 	/** Every place is taken by a word of middling length. */
