@@ -93,13 +93,31 @@ class InboxWorker {
 		else {
 			log.error("Message {} could not be handled.", message.id(), cause);
 		}
-		this.transaction.executeWithoutResult((status) -> {
+		boolean givenUp = Boolean.TRUE.equals(this.transaction.execute((status) -> {
 			int attempts = this.queue.countFailure(message.id(), cause.getClass().getName());
-			if (attempts >= (conflict ? MOST_CONFLICTS : MOST_ATTEMPTS)) {
+			boolean last = attempts >= (conflict ? MOST_CONFLICTS : MOST_ATTEMPTS);
+			if (last) {
 				this.queue.markFailed(message.id());
-				Handling.run(() -> this.handlers.getObject().apologise(message));
 			}
-		});
+			return last;
+		}));
+		if (givenUp) {
+			apologise(message);
+		}
+	}
+
+	/**
+	 * In a transaction of its own: an apology that cannot be written must not bring the
+	 * message back to be tried for ever.
+	 */
+	private void apologise(IncomingMessage message) {
+		try {
+			this.transaction
+				.executeWithoutResult((status) -> Handling.run(() -> this.handlers.getObject().apologise(message)));
+		}
+		catch (RuntimeException ex) {
+			log.error("Nobody could be told that message {} was not handled.", message.id(), ex);
+		}
 	}
 
 	/**

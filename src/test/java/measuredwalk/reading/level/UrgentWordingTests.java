@@ -18,18 +18,18 @@ class UrgentWordingTests {
 
 	private static final Path FIXTURES = Path.of("fixtures/reading");
 
-	private final Lexicon lexicon = Lexicon.standard();
+	private static final Lexicon LEXICON = Lexicon.standard();
 
-	private final WordReader reader = new WordReader(this.lexicon);
+	private static final WordReader READER = new WordReader(LEXICON);
 
-	private final UrgentWording wording = UrgentWording.standard();
+	private static final UrgentWording WORDING = UrgentWording.standard();
 
 	private Annotation annotated(String text, String dogName) {
-		return Annotation.of(this.reader.read(text, dogName), this.lexicon);
+		return Annotation.of(READER.read(text, dogName), LEXICON);
 	}
 
 	private LevelRule rule(String text) {
-		return this.wording.rule(annotated(text, "Thistle"), "Thistle");
+		return WORDING.rule(annotated(text, "Thistle"), "Thistle");
 	}
 
 	@ParameterizedTest
@@ -71,8 +71,8 @@ class UrgentWordingTests {
 
 	@Test
 	void theDogsNameAndFiguresMakeNoDifference() {
-		double[] one = this.wording.chances(annotated("Thistle had 20 minutes and went down", "Thistle"), "Thistle");
-		double[] other = this.wording.chances(annotated("Bracken had 35 minutes and went down", "Bracken"), "Bracken");
+		double[] one = WORDING.chances(annotated("Thistle had 20 minutes and went down", "Thistle"), "Thistle");
+		double[] other = WORDING.chances(annotated("Bracken had 35 minutes and went down", "Bracken"), "Bracken");
 		assertThat(one).isEqualTo(other);
 	}
 
