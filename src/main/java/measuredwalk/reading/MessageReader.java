@@ -29,11 +29,14 @@ import measuredwalk.reading.words.Words;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
+import org.jspecify.annotations.Nullable;
 
 /** Reads owners' words. Safe for use by many threads. */
 public final class MessageReader {
 
 	private static final int MOST_CHAT_WORDS = 4;
+
+	private static @Nullable MessageReader standard;
 
 	private final Lexicon lexicon;
 
@@ -57,13 +60,17 @@ public final class MessageReader {
 	}
 
 	/**
-	 * A reader with the lexicons that are packed in the jar.
+	 * The reader with the lexicons that are packed in the jar. It is made when it is
+	 * first asked for, and everybody shares it.
 	 * @return the reader
 	 * @throws IllegalStateException when a lexicon file is wrong; the message names the
 	 * file, the line and the fix
 	 */
-	public static MessageReader standard() {
-		return new MessageReader(Lexicon.standard());
+	public static synchronized MessageReader standard() {
+		if (standard == null) {
+			standard = new MessageReader(Lexicon.standard());
+		}
+		return standard;
 	}
 
 	/**
@@ -140,7 +147,7 @@ public final class MessageReader {
 	}
 
 	private Reading reading(OwnerMessage message, Annotation annotation, List<Observation> observations,
-			Amounts amounts, @org.jspecify.annotations.Nullable Overall overall) {
+			Amounts amounts, @Nullable Overall overall) {
 		Correction correction = CorrectionReader.read(annotation, amounts);
 		List<Sign> signs = SignMerger.merged(observations);
 		if (signs.isEmpty() && correction != null && correction.side() != null && correction.limb() != null) {

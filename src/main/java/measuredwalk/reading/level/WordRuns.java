@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class WordRuns {
 
-	private static final int LONGEST = 3;
+	/** The most words of a run. */
+	static final int LONGEST = 3;
 
 	private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 

@@ -141,7 +141,7 @@ final class UrgentWordingTraining {
 		Set<String> runs = new TreeSet<>();
 		for (int from = 0; from < words.size(); from++) {
 			StringJoiner run = new StringJoiner(" ");
-			for (int at = from; at < Math.min(words.size(), from + 3); at++) {
+			for (int at = from; at < Math.min(words.size(), from + WordRuns.LONGEST); at++) {
 				if (at > from && words.isSentenceBefore(at)) {
 					break;
 				}
