@@ -15,6 +15,7 @@ import measuredwalk.reading.level.ConceptScreen;
 import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
+import measuredwalk.reading.level.OrdinaryFindings;
 import measuredwalk.reading.level.UrgentWording;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
@@ -155,7 +156,8 @@ public final class MessageReader {
 		}
 		Findings findings = Findings.of(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
-		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message);
+		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message,
+				OrdinaryFindings.of(signs, overall, !amounts.walks().isEmpty()));
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
 		Doubts doubts = new Doubts(amounts.walks(), signs, observations);
 		boolean told = !amounts.walks().isEmpty() || !signs.isEmpty() || amounts.noWalk();
@@ -165,11 +167,12 @@ public final class MessageReader {
 	}
 
 	/** The second net only raises a level, and only when no rule sees anything urgent. */
-	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message) {
+	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message,
+			OrdinaryFindings ordinary) {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
 			return rules;
 		}
-		LevelRule wording = this.wording.rule(annotation, message.dogName());
+		LevelRule wording = this.wording.rule(annotation, message.dogName(), ordinary);
 		return (wording == null) ? rules : Stream.concat(Stream.of(wording), rules.stream()).toList();
 	}
 

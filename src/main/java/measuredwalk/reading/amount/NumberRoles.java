@@ -132,7 +132,9 @@ final class NumberRoles {
 		if (this.stiffness.has(placed)) {
 			return Role.STIFFNESS;
 		}
-		Role onset = this.cues.has("total", placed) ? null : this.onsets.of(placed);
+		boolean whole = this.cues.has("total", placed)
+				|| (this.question == Question.MORNING && this.near.isWalked(placed));
+		Role onset = whole ? null : this.onsets.of(placed);
 		if (onset != null) {
 			return onset;
 		}

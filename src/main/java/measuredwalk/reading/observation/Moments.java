@@ -156,15 +156,22 @@ final class Moments {
 					.noneMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == clause);
 	}
 
-	/** 'after' alone, 'came in' in mid-sentence and 'since this morning' date nothing. */
+	/**
+	 * 'after' alone, 'came in' in mid-sentence, 'since this morning' and 'the limp came
+	 * back' date nothing.
+	 */
 	private boolean isIdle(Mention mention) {
+		if (this.annotation.is(mention.from(), WordClass.RETURNING) && this.words.is(mention.to() - 1, "back")
+				&& this.annotation.mentions(Category.SIGN).stream().anyMatch((sign) -> sign.to() == mention.from())) {
+			return true;
+		}
 		return (mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)
 				|| (mention.entry().has("opening") && !this.words.isBreakBefore(mention.from()));
 	}
 
-	/** 'since this morning' is now. */
+	/** 'since this morning' is now; 'since last night' was seen then as well. */
 	private boolean isSince(Mention mention) {
-		return this.words.is(mention.from() - 1, "since")
+		return (this.words.is(mention.from() - 1, "since") && !this.words.is(mention.from(), "last"))
 				|| (this.words.is(mention.from() - 2, "since") && this.words.is(mention.from() - 1, "yesterday"));
 	}
 

@@ -117,11 +117,13 @@ final class Places {
 		return false;
 	}
 
-	/** 'came back', 'the back of the car', 'coming right': no leg, no side. */
+	/**
+	 * 'came back', 'the limp is back', 'the back of the car', 'coming right': no place.
+	 */
 	private boolean isDirection(Mention mention) {
 		int before = mention.from() - 1;
 		if (mention.length() == 1 && this.words.is(mention.from(), "right")) {
-			return this.annotation.is(before, WordClass.RIGHTED);
+			return this.annotation.is(before, WordClass.RIGHTED) || isDegree(mention);
 		}
 		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
 			return false;
@@ -129,8 +131,16 @@ final class Places {
 		boolean counted = before >= 0 && this.words.isBreakBefore(mention.to())
 				&& Character.isDigit(this.words.form(before).charAt(0));
 		boolean onward = this.annotation.is(mention.to(), WordClass.ONWARD) && !this.words.isBreakBefore(mention.to());
-		return counted || this.annotation.is(before, WordClass.MOVING)
+		boolean returned = this.words.is(before, "is")
+				&& (this.words.isBreakBefore(mention.to()) || this.words.is(mention.to(), "again"));
+		return counted || returned || this.annotation.is(before, WordClass.MOVING)
 				|| (onward && !this.annotation.is(before, WordClass.SIDED_BEFORE));
+	}
+
+	/** 'she were right stiff' is how stiff; 'back right lame' is where. */
+	private boolean isDegree(Mention right) {
+		return this.annotation.mentions(Category.SEVERITY).stream().anyMatch((grade) -> grade.from() == right.from())
+				&& this.annotation.mentions(Category.LIMB).stream().noneMatch((limb) -> limb.to() == right.from());
 	}
 
 }

@@ -56,7 +56,7 @@ public final class WordReader {
 			boolean suffix = before != null && isSuffix(token, before);
 			repaired.add((token.kind() == Token.Kind.WORD && !suffix) ? repaired(token, text, name) : token);
 		}
-		HeardNumbers.repair(repaired);
+		HeardWords.repair(repaired);
 		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
 	}
 
@@ -94,7 +94,7 @@ public final class WordReader {
 			return token;
 		}
 		String meant = this.speller.repaired(word);
-		return (meant == null) ? token : token.withWord(meant);
+		return (meant == null) ? token : token.withWord(this.shortForms.writtenOut(meant));
 	}
 
 	/** A capital inside a sentence: 'with Rex', which is nobody's slip. */
