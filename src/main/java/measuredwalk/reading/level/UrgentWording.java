@@ -29,7 +29,7 @@ public final class UrgentWording {
 	 * By the table that the training prints: messages of authors who are left out of the
 	 * learning are raised wrongly about once in ten at this chance.
 	 */
-	private static final double URGENT_AT = 0.8;
+	private static final double URGENT_AT = 0.85;
 
 	private static final double EMERGENCY_AT = 0.6;
 

@@ -91,13 +91,48 @@ final class Moments {
 			boolean opening = observations.stream().noneMatch((seen) -> isBefore(seen, moment));
 			for (int index = 0; index < observations.size(); index++) {
 				Observation seen = observations.get(index);
-				boolean dated = isInClause(seen, moment)
-						|| (opening && seen.sign().present() && isInSentence(seen, moment) && !isOfWalk(moment, seen));
+				boolean dated = isInClause(seen, moment) || (seen.sign().present() && isInSentence(seen, moment)
+						&& (opening || goesOn(moment, seen)) && !isOfWalk(moment, seen)) || isBothDenied(seen, moment);
 				if (seen.sign().when() == null && dated && !isMomentBetween(seen.mention(), moment)) {
 					observations.set(index, seen.with(at(seen.sign(), moment)));
 				}
 			}
 		}
+	}
+
+	/** 'whining overnight and he was restless': the night goes on to the next sign. */
+	private boolean goesOn(Mention moment, Observation seen) {
+		if (!DAY_PARTS.contains(Coded.of(Moment.class, moment.value())) || seen.mention().from() < moment.to()) {
+			return false;
+		}
+		for (int at = moment.to(); at < seen.mention().from(); at++) {
+			if (this.words.is(at, "but") || this.words.is(at, "though") || isNow(at)) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private boolean isNow(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.category() == Category.NOW;
+	}
+
+	/**
+	 * 'no crying and no pacing in the night': what 'and' joins was denied of one time.
+	 */
+	private boolean isBothDenied(Observation seen, Mention moment) {
+		return !seen.sign().present() && seen.mention().to() < moment.from() && isInSentence(seen, moment)
+				&& !this.words.isBreakBefore(moment.from()) && isUnbroken(seen.mention().to(), moment.from());
+	}
+
+	private boolean isUnbroken(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (this.words.isBreakBefore(at) || this.words.is(at, "but")) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private boolean isOfWalk(Mention moment, Observation seen) {

@@ -58,7 +58,7 @@ final class Places {
 			limb = Coded.of(Limb.class, mention.value());
 		}
 		observations.set(best, observations.get(best)
-			.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
+			.with(new Sign(sign.kind(), sign.present(), sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 	}
 
 	/** 'sore on the front right and it was swollen': the place is that of 'it'. */
@@ -91,7 +91,8 @@ final class Places {
 		int nearest = Integer.MAX_VALUE;
 		for (int index = 0; index < observations.size(); index++) {
 			Sign sign = observations.get(index).sign();
-			if (sign.present() && PLACED.contains(sign.kind())) {
+			boolean told = sign.present() || isInClause(observations.get(index).mention(), mention);
+			if (told && PLACED.contains(sign.kind())) {
 				int distance = this.nearness.distance(observations.get(index).mention(), mention);
 				if (distance < nearest) {
 					best = index;
@@ -100,6 +101,11 @@ final class Places {
 			}
 		}
 		return best;
+	}
+
+	/** A denied sign has a place only in its own clause: 'no limp on the back right'. */
+	private boolean isInClause(Mention sign, Mention place) {
+		return this.annotation.clauses().of(sign.from()) == this.annotation.clauses().of(place.from());
 	}
 
 	private boolean isDenied(Mention mention) {

@@ -65,7 +65,8 @@ public final class WordReader {
 		boolean behindNumber = before.kind() == Token.Kind.NUMBER;
 		boolean joined = behindNumber && token.start() == before.end()
 				&& token.end() - token.start() <= MOST_SUFFIX_LETTERS;
-		return joined || (token.word().equals("k") && (behindNumber || before.word().equals("a")));
+		boolean kilometres = token.word().equals("k") || token.word().equals("k's");
+		return joined || (kilometres && (behindNumber || before.word().equals("a")));
 	}
 
 	/**
