@@ -31,9 +31,9 @@ final class MorningLikelihood {
 	 */
 	MorningLikelihood(MorningSettings settings, UsualMornings usual, MorningGrade grade, double power) {
 		this.settings = settings;
-		this.againstMild = (1 - usual.mildShare()) / usual.mildShare();
+		this.againstMild = (1 - usual.newsShare()) / usual.newsShare();
 		this.againstBad = (1 - usual.badShare()) / usual.badShare();
-		this.grade = Math.min(2, grade.seen());
+		this.grade = Math.min(2, grade.news());
 		this.power = power * settings.power();
 	}
 
