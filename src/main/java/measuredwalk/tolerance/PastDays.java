@@ -31,13 +31,6 @@ final class PastDays {
 		return new PastDays(list, this.size + 1);
 	}
 
-	/**
-	 * The same days in a list of their own, for another course that goes on from here.
-	 */
-	PastDays copy() {
-		return new PastDays(new ArrayList<>(this.days.subList(0, this.size)), this.size);
-	}
-
 	int size() {
 		return this.size;
 	}

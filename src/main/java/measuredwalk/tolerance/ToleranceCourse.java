@@ -33,39 +33,6 @@ public final class ToleranceCourse {
 	}
 
 	/**
-	 * A course that goes on from a morning.
-	 * @param parts the model's parts
-	 * @param morning what it was then
-	 */
-	ToleranceCourse(Parts parts, MorningState morning) {
-		this.parts = parts;
-		this.planner = new Planner(parts);
-		this.standing = morning.standing();
-		this.before = morning.before().copy();
-		this.today = DayFacts.none(morning.date());
-	}
-
-	/**
-	 * A course on a morning of which nothing is told yet.
-	 *
-	 * @param date the day
-	 * @param standing what stood about the dog
-	 * @param before the evening before
-	 */
-	record MorningState(LocalDate date, Standing standing, Evening before) {
-	}
-
-	/**
-	 * Goes on to the morning of a day of which nothing is told yet.
-	 * @param date the day, after the last event's
-	 * @return what it is then
-	 */
-	MorningState morningOf(LocalDate date) {
-		advance(date);
-		return new MorningState(date, this.standing, this.before.copy());
-	}
-
-	/**
 	 * Takes in one more event.
 	 * @param event the event, not before the day of the last one
 	 * @throws IllegalArgumentException when its day is before the last one's, or the dog
