@@ -36,6 +36,10 @@ public class Households {
 
 	private final Clock clock;
 
+	private final ReadOnce<UUID, List<Plan>> plansRead = new ReadOnce<>();
+
+	private final ReadOnce<UUID, List<Medication>> medicationsRead = new ReadOnce<>();
+
 	Households(HouseholdRows households, DogRows dogs, PlanRows plans, MedicationRows medications, CarerRows carers,
 			JoinCodeRows codes, Clock clock) {
 		this.households = households;
@@ -96,6 +100,8 @@ public class Households {
 	public Optional<Dog> change(UUID dogId, DogChange change, String by) {
 		return this.dogs.findById(dogId).map((dog) -> {
 			Dog before = view(dog);
+			this.plansRead.forget(dogId);
+			this.medicationsRead.forget(dogId);
 			LocalDate today = this.clock.instant().atZone(before.household().timeZone()).toLocalDate();
 			if (change.changesPlan()) {
 				Plan plan = changed(before.plan(), change, today);
@@ -213,7 +219,8 @@ public class Households {
 	 */
 	@Transactional(readOnly = true)
 	public List<Plan> plansOf(UUID dogId) {
-		return this.plans.findByDogIdOrderById(dogId).stream().map(PlanEntity::view).toList();
+		return this.plansRead.of(dogId,
+				() -> this.plans.findByDogIdOrderById(dogId).stream().map(PlanEntity::view).toList());
 	}
 
 	/**
@@ -223,7 +230,8 @@ public class Households {
 	 */
 	@Transactional(readOnly = true)
 	public List<Medication> medicationsOf(UUID dogId) {
-		return this.medications.findByDogIdOrderById(dogId).stream().map(MedicationEntity::view).toList();
+		return this.medicationsRead.of(dogId,
+				() -> this.medications.findByDogIdOrderById(dogId).stream().map(MedicationEntity::view).toList());
 	}
 
 	/**
@@ -378,13 +386,12 @@ public class Households {
 	}
 
 	private Dog view(DogEntity dog) {
-		Plan plan = this.plans.findFirstByDogIdOrderByIdDesc(dog.id()).map(PlanEntity::view).orElseThrow();
-		List<String> given = this.medications.findByDogIdOrderById(dog.id())
-			.stream()
-			.filter(MedicationEntity::given)
-			.map(MedicationEntity::kind)
+		List<Plan> plansSoFar = plansOf(dog.id());
+		List<String> given = medicationsOf(dog.id()).stream()
+			.filter((each) -> each.stoppedOn() == null)
+			.map(Medication::kind)
 			.toList();
-		return dog.view(plan, given);
+		return dog.view(plansSoFar.get(plansSoFar.size() - 1), given);
 	}
 
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import measuredwalk.household.ReadOnce;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,6 +21,10 @@ public class Journal {
 	private final MorningEntryRows mornings;
 
 	private final ApplicationEventPublisher events;
+
+	private final ReadOnce<UUID, List<WalkEntry>> walksRead = new ReadOnce<>();
+
+	private final ReadOnce<UUID, List<MorningEntry>> morningsRead = new ReadOnce<>();
 
 	Journal(WalkEntryRows walks, MorningEntryRows mornings, ApplicationEventPublisher events) {
 		this.walks = walks;
@@ -142,10 +147,11 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<WalkEntry> walks(UUID dogId) {
-		return this.walks.findByDogIdAndStandingOrderByWalkDateAscIdAsc(dogId, Standing.COUNTS)
-			.stream()
-			.map(WalkEntryEntity::view)
-			.toList();
+		return this.walksRead.of(dogId,
+				() -> this.walks.findByDogIdAndStandingOrderByWalkDateAscIdAsc(dogId, Standing.COUNTS)
+					.stream()
+					.map(WalkEntryEntity::view)
+					.toList());
 	}
 
 	/**
@@ -155,10 +161,11 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<MorningEntry> mornings(UUID dogId) {
-		return this.mornings.findByDogIdAndStandingOrderByMorningDateAscIdAsc(dogId, Standing.COUNTS)
-			.stream()
-			.map(MorningEntryEntity::view)
-			.toList();
+		return this.morningsRead.of(dogId,
+				() -> this.mornings.findByDogIdAndStandingOrderByMorningDateAscIdAsc(dogId, Standing.COUNTS)
+					.stream()
+					.map(MorningEntryEntity::view)
+					.toList());
 	}
 
 	/**
@@ -207,12 +214,14 @@ public class Journal {
 
 	private WalkEntry logged(WalkEntryEntity entity) {
 		WalkEntry entry = entity.view();
+		this.walksRead.forget(entry.dogId());
 		this.events.publishEvent(new WalkLogged(entry.dogId(), entry.id()));
 		return entry;
 	}
 
 	private MorningEntry logged(MorningEntryEntity entity) {
 		MorningEntry entry = entity.view();
+		this.morningsRead.forget(entry.dogId());
 		this.events.publishEvent(new MorningLogged(entry.dogId(), entry.id()));
 		return entry;
 	}

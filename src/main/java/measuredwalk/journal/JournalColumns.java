@@ -5,12 +5,14 @@ import java.util.List;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Converter;
 import measuredwalk.signs.Sign;
+import org.hibernate.annotations.Immutable;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Lists that stand in one column each, as JSON: a version of an entry is written once,
- * read whole, and never searched by one of its signs.
+ * read whole, and never searched by one of its signs. The lists are never changed, so
+ * that Hibernate need not copy them to see whether they were.
  */
 final class JournalColumns {
 
@@ -20,6 +22,7 @@ final class JournalColumns {
 	}
 
 	@Converter
+	@Immutable
 	static class Signs implements AttributeConverter<List<Sign>, String> {
 
 		@Override
@@ -36,6 +39,7 @@ final class JournalColumns {
 	}
 
 	@Converter
+	@Immutable
 	static class Words implements AttributeConverter<List<Said>, String> {
 
 		@Override
@@ -52,6 +56,7 @@ final class JournalColumns {
 	}
 
 	@Converter
+	@Immutable
 	static class Paths implements AttributeConverter<List<String>, String> {
 
 		@Override

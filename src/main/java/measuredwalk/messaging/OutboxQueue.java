@@ -79,13 +79,17 @@ class OutboxQueue {
 			.single();
 	}
 
-	/** False when it was sent by another instance, or erased, since it was looked up. */
-	boolean stillWaiting(WaitingMessage message) {
+	/**
+	 * Whether the chat of a message takes any, as far as is known. Empty when the message
+	 * was sent by another instance, or erased, since it was looked up.
+	 */
+	Optional<Boolean> stillWaitingForReachable(WaitingMessage message) {
 		return this.database.sql("""
-				select exists (select 1 from outbox_message where id = ? and state = 'waiting' and parts_sent = ?)""")
+				select c.gone_at is null from outbox_message o join chat c on c.id = o.chat_id
+				where o.id = ? and o.state = 'waiting' and o.parts_sent = ?""")
 			.params(message.id(), message.partsSent())
 			.query(Boolean.class)
-			.single();
+			.optional();
 	}
 
 	void markPartSent(long id) {

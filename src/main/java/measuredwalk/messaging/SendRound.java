@@ -30,6 +30,9 @@ final class SendRound {
 	/** How often the database is asked while there is still something to send. */
 	private static final Duration LOOK_UP_AGAIN = Duration.ofMillis(40);
 
+	/** What is written in so short a time is looked up together. */
+	private static final Duration LEAST_APART = Duration.ofMillis(10);
+
 	private static final Logger log = LoggerFactory.getLogger(SendRound.class);
 
 	private final OutboxQueue queue;
@@ -72,8 +75,9 @@ final class SendRound {
 	 */
 	Duration send(Duration longest) {
 		takeBack();
-		Duration untilLookUp = LOOK_UP_AGAIN.minusNanos(System.nanoTime() - this.lookedUpNanos);
-		boolean lookUpNow = this.waiting.isEmpty() || untilLookUp.isNegative() || untilLookUp.isZero();
+		Duration apart = this.waiting.isEmpty() ? LEAST_APART : LOOK_UP_AGAIN;
+		Duration untilLookUp = apart.minusNanos(System.nanoTime() - this.lookedUpNanos);
+		boolean lookUpNow = untilLookUp.isNegative() || untilLookUp.isZero();
 		if (lookUpNow) {
 			lookUp();
 		}
