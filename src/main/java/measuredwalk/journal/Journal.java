@@ -20,13 +20,17 @@ public class Journal {
 
 	private final MorningEntryRows mornings;
 
+	private final CountingEntries counting;
+
 	private final ApplicationEventPublisher events;
 
 	private final ReadOnce<UUID, List<WalkEntry>> walksRead = new ReadOnce<>();
 
 	private final ReadOnce<UUID, List<MorningEntry>> morningsRead = new ReadOnce<>();
 
-	Journal(WalkEntryRows walks, MorningEntryRows mornings, ApplicationEventPublisher events) {
+	Journal(WalkEntryRows walks, MorningEntryRows mornings, CountingEntries counting,
+			ApplicationEventPublisher events) {
+		this.counting = counting;
 		this.walks = walks;
 		this.mornings = mornings;
 		this.events = events;
@@ -147,11 +151,7 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<WalkEntry> walks(UUID dogId) {
-		return this.walksRead.of(dogId,
-				() -> this.walks.findByDogIdAndStandingOrderByWalkDateAscIdAsc(dogId, Standing.COUNTS)
-					.stream()
-					.map(WalkEntryEntity::view)
-					.toList());
+		return this.walksRead.of(dogId, () -> this.counting.walks(dogId));
 	}
 
 	/**
@@ -161,11 +161,7 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<MorningEntry> mornings(UUID dogId) {
-		return this.morningsRead.of(dogId,
-				() -> this.mornings.findByDogIdAndStandingOrderByMorningDateAscIdAsc(dogId, Standing.COUNTS)
-					.stream()
-					.map(MorningEntryEntity::view)
-					.toList());
+		return this.morningsRead.of(dogId, () -> this.counting.mornings(dogId));
 	}
 
 	/**
@@ -213,6 +209,7 @@ public class Journal {
 	}
 
 	private WalkEntry logged(WalkEntryEntity entity) {
+		this.walks.flush();
 		WalkEntry entry = entity.view();
 		this.walksRead.forget(entry.dogId());
 		this.events.publishEvent(new WalkLogged(entry.dogId(), entry.id()));
@@ -220,6 +217,7 @@ public class Journal {
 	}
 
 	private MorningEntry logged(MorningEntryEntity entity) {
+		this.mornings.flush();
 		MorningEntry entry = entity.view();
 		this.morningsRead.forget(entry.dogId());
 		this.events.publishEvent(new MorningLogged(entry.dogId(), entry.id()));

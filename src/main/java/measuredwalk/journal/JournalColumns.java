@@ -7,6 +7,7 @@ import jakarta.persistence.Converter;
 import measuredwalk.signs.Sign;
 import org.hibernate.annotations.Immutable;
 import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -18,7 +19,27 @@ final class JournalColumns {
 
 	private static final JsonMapper JSON = JsonMapper.builder().build();
 
+	private static final ObjectReader SIGNS = JSON.readerFor(new TypeReference<List<Sign>>() {
+	});
+
+	private static final ObjectReader SAID = JSON.readerFor(new TypeReference<List<Said>>() {
+	});
+
+	private static final String NONE = "[]";
+
 	private JournalColumns() {
+	}
+
+	static List<Sign> signs(String column) {
+		return column.equals(NONE) ? List.of() : SIGNS.readValue(column);
+	}
+
+	static List<Said> said(String column) {
+		return column.equals(NONE) ? List.of() : SAID.readValue(column);
+	}
+
+	static List<String> paths(String column) {
+		return column.isEmpty() ? List.of() : List.of(column.split(","));
 	}
 
 	@Converter
@@ -32,8 +53,7 @@ final class JournalColumns {
 
 		@Override
 		public List<Sign> convertToEntityAttribute(String column) {
-			return JSON.readValue(column, new TypeReference<List<Sign>>() {
-			});
+			return signs(column);
 		}
 
 	}
@@ -49,8 +69,7 @@ final class JournalColumns {
 
 		@Override
 		public List<Said> convertToEntityAttribute(String column) {
-			return JSON.readValue(column, new TypeReference<List<Said>>() {
-			});
+			return said(column);
 		}
 
 	}
@@ -66,7 +85,7 @@ final class JournalColumns {
 
 		@Override
 		public List<String> convertToEntityAttribute(String column) {
-			return column.isEmpty() ? List.of() : List.of(column.split(","));
+			return paths(column);
 		}
 
 	}
