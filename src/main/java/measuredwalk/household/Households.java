@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
 
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -34,6 +35,8 @@ public class Households {
 
 	private final JoinCodeRows codes;
 
+	private final ApplicationEventPublisher events;
+
 	private final Clock clock;
 
 	private final ReadOnce<UUID, List<Plan>> plansRead = new ReadOnce<>();
@@ -41,7 +44,8 @@ public class Households {
 	private final ReadOnce<UUID, List<Medication>> medicationsRead = new ReadOnce<>();
 
 	Households(HouseholdRows households, DogRows dogs, PlanRows plans, MedicationRows medications, CarerRows carers,
-			JoinCodeRows codes, Clock clock) {
+			JoinCodeRows codes, ApplicationEventPublisher events, Clock clock) {
+		this.events = events;
 		this.households = households;
 		this.dogs = dogs;
 		this.plans = plans;
@@ -73,7 +77,10 @@ public class Households {
 	 * @throws Refused when a figure is out of range
 	 */
 	public Optional<Enrolment> enrolInto(NewDog newDog, UUID householdId, String by) {
-		return this.households.findById(householdId).map((household) -> enrol(newDog, household, by));
+		Optional<Enrolment> enrolment = this.households.findById(householdId)
+			.map((household) -> enrol(newDog, household, by));
+		enrolment.ifPresent((each) -> this.events.publishEvent(new DogCameToHousehold(each.dog().id())));
+		return enrolment;
 	}
 
 	private Enrolment enrol(NewDog newDog, HouseholdEntity household, String by) {

@@ -25,7 +25,7 @@ public class Outbox {
 	/** Choices stand in one column, each on a line; no choice holds a line break. */
 	private static final String CHOICE_BREAK = "\n";
 
-	private static final int ANSWER = 0;
+	static final int ANSWER = 0;
 
 	private static final int PROMPT = 1;
 

@@ -25,6 +25,9 @@ final class SendRound {
 	/** A channel that answers slowly still gets its 30 messages a second. */
 	private static final int MOST_ON_THE_WAY = 24;
 
+	/** Prompts leave room: an answer must not queue behind a morning's burst of them. */
+	private static final int MOST_WHILE_NOBODY_WAITS = 8;
+
 	private static final int MOST_LOOKED_UP = 100;
 
 	/** How often the database is asked while there is still something to send. */
@@ -139,7 +142,7 @@ final class SendRound {
 
 	private Duration untilReady(WaitingMessage message, Duration longest) {
 		Chat chat = message.chat();
-		if (this.onTheWay.size() >= MOST_ON_THE_WAY) {
+		if (this.onTheWay.size() >= (message.answer() ? MOST_ON_THE_WAY : MOST_WHILE_NOBODY_WAITS)) {
 			return longest;
 		}
 		Duration pause = this.pauses.until(chat);

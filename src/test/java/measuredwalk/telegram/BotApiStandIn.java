@@ -144,6 +144,13 @@ final class BotApiStandIn implements AutoCloseable {
 		}
 	}
 
+	/** How many chats got a message so far. */
+	int chatsSentTo() {
+		synchronized (this.sent) {
+			return (int) this.sent.stream().mapToLong(StandInMessage::chatId).distinct().count();
+		}
+	}
+
 	List<String> textsTo(long chatId) {
 		return sent().stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
 	}
