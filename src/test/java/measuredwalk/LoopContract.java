@@ -146,10 +146,16 @@ abstract class LoopContract {
 
 	@Test
 	void aMorningThatWasToldAlreadyIsNotAskedAgain() {
+		long before = morningsAsked();
 		this.wren.moveOn("morning");
 		this.wren.say("same as usual");
 		this.wren.moveOn("evening");
-		assertThat(this.wren.look()).filteredOn((line) -> line.contains("How did Bramble get up")).hasSize(1);
+		assertThat(morningsAsked() - before).isEqualTo(1);
+	}
+
+	/** Late in the day the way to the evening leads over a morning. */
+	private long morningsAsked() {
+		return this.wren.look().stream().filter((line) -> line.contains("How did Bramble get up")).count();
 	}
 
 	@Test

@@ -48,9 +48,17 @@ class HoursTalk {
 		}
 	}
 
+	/**
+	 * Words that wish nothing of the kind are most of all, so nothing is looked up for
+	 * them.
+	 */
 	boolean answered(Turn turn, Reply reply) {
-		boolean justShown = this.outbox.lastText(turn.chatId()).filter(shown(turn.dog())::equals).isPresent();
-		return justShown && changed(turn, turn.text(), reply);
+		return HoursWish.read(turn.text(), turn.dog().household().hours()).understood() && justShown(turn)
+				&& changed(turn, turn.text(), reply);
+	}
+
+	private boolean justShown(Turn turn) {
+		return this.outbox.lastText(turn.chatId()).filter(shown(turn.dog())::equals).isPresent();
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {

@@ -3,6 +3,7 @@ package measuredwalk.messaging;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -26,9 +27,12 @@ class Dispatch {
 
 	private final Chats chats;
 
+	private final SharedCommits commits;
+
 	private final Map<String, Channel> channels;
 
-	Dispatch(OutboxQueue queue, Chats chats, List<Channel> channels) {
+	Dispatch(OutboxQueue queue, Chats chats, SharedCommits commits, List<Channel> channels) {
+		this.commits = commits;
 		this.queue = queue;
 		this.chats = chats;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
@@ -41,14 +45,11 @@ class Dispatch {
 
 	/** Whether the message is to be sent, now that it is its turn. */
 	boolean wanted(WaitingMessage message) {
-		if (!this.queue.stillWaiting(message)) {
-			return false;
-		}
-		if (!this.chats.reachable(message.chat().id())) {
+		Optional<Boolean> reachable = this.queue.stillWaitingForReachable(message);
+		if (reachable.isPresent() && !reachable.get()) {
 			this.queue.markDead(message.id(), "This chat takes no messages.");
-			return false;
 		}
-		return true;
+		return reachable.orElse(false);
 	}
 
 	Delivery deliver(WaitingMessage message) {
@@ -87,10 +88,10 @@ class Dispatch {
 
 	private void noteTaken(WaitingMessage message, String channelMessageId) {
 		if (message.partsSent() + 1 < parts(message).size()) {
-			this.queue.markPartSent(message.id());
+			this.commits.run(() -> this.queue.markPartSent(message.id()));
 		}
 		else {
-			this.queue.markSent(message.id(), channelMessageId);
+			this.commits.run(() -> this.queue.markSent(message.id(), channelMessageId));
 		}
 	}
 

@@ -14,6 +14,8 @@ import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.stereotype.Service;
 
 /** What is to be sent, in order for each chat, each message under a key of its own. */
@@ -23,7 +25,7 @@ public class Outbox {
 	/** Choices stand in one column, each on a line; no choice holds a line break. */
 	private static final String CHOICE_BREAK = "\n";
 
-	private static final int ANSWER = 0;
+	static final int ANSWER = 0;
 
 	private static final int PROMPT = 1;
 
@@ -66,12 +68,28 @@ public class Outbox {
 			.param("priority", answer ? ANSWER : PROMPT)
 			.update();
 		if (answer) {
-			hurry(chatId);
+			hurryBeforeCommit(chatId);
 		}
 		this.bell.ringAfterCommit();
 	}
 
-	/** An answer cannot overtake in its own chat, so what stands before it goes first. */
+	/**
+	 * An answer cannot overtake in its own chat, so what stands before it goes first. One
+	 * look at the end does for all that was written to the chat.
+	 */
+	private void hurryBeforeCommit(long chatId) {
+		if (Handling.firstAnswerTo(chatId)) {
+			TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+
+				@Override
+				public void beforeCommit(boolean readOnly) {
+					hurry(chatId);
+				}
+
+			});
+		}
+	}
+
 	private void hurry(long chatId) {
 		this.database
 			.sql("update outbox_message set priority = ? where chat_id = ? and state = 'waiting' and priority > ?")

@@ -12,14 +12,16 @@ import measuredwalk.journal.Journal;
 import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
 import measuredwalk.tolerance.Suggestion;
+import measuredwalk.tolerance.ToleranceCourse;
 import measuredwalk.tolerance.ToleranceEvent;
+import measuredwalk.tolerance.ToleranceModel;
 import measuredwalk.tolerance.WalkPlan;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Today's suggestion for a dog, worked out afresh from its journal by the dosing rule
- * that the clinic has set. Days gone by are read by the rule of today too.
+ * Today's suggestion for a dog, worked out from its journal by the dosing rule that the
+ * clinic has set. Days gone by are read by the rule of today too.
  */
 @Service
 public class Suggestions {
@@ -30,9 +32,12 @@ public class Suggestions {
 
 	private final Journal journal;
 
+	private final FollowedDogs dogs;
+
 	private final Clock clock;
 
-	Suggestions(ClinicModel model, Households households, Journal journal, Clock clock) {
+	Suggestions(ClinicModel model, Households households, Journal journal, FollowedDogs dogs, Clock clock) {
+		this.dogs = dogs;
 		this.model = model;
 		this.households = households;
 		this.journal = journal;
@@ -46,7 +51,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Suggestion today(Dog dog) {
-		return this.model.now().suggest(history(dog), day(dog));
+		LocalDate today = day(dog);
+		return course(dog, history(dog), today).suggest(today);
 	}
 
 	/**
@@ -57,7 +63,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public double chanceOfTrouble(Dog dog, double minutes) {
-		return this.model.now().chances(history(dog), day(dog)).ofTrouble(minutes);
+		LocalDate today = day(dog);
+		return course(dog, history(dog), today).chances(today).ofTrouble(minutes);
 	}
 
 	/**
@@ -68,7 +75,9 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Evidence evidence(Dog dog, int days) {
-		return this.model.now().evidence(history(dog), day(dog), days);
+		LocalDate today = day(dog);
+		List<ToleranceEvent> history = history(dog);
+		return ToleranceModel.evidence(course(dog, history, today), history, today, days);
 	}
 
 	/**
@@ -90,7 +99,9 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<Suggestion> days(Dog dog, LocalDate from) {
-		return new SuggestedDays(this.model.now()).from(history(dog), from, day(dog));
+		LocalDate today = day(dog);
+		LocalDate first = from.isBefore(yesterday(today)) ? LocalDate.MIN : yesterday(today);
+		return SuggestedDays.of(this.dogs.until(first, dog.id(), this.model.now(), history(dog)), from, today);
 	}
 
 	/**
@@ -106,6 +117,21 @@ public class Suggestions {
 		history.add(new ToleranceEvent.PlanChanged(today,
 				new WalkPlan(plan.planMinutes(), plan.walksPerDay(), plan.minMinutes(), plan.maxMinutes())));
 		return this.model.now().suggest(history, today);
+	}
+
+	/** The dog's course, told of its whole history. */
+	private ToleranceCourse course(Dog dog, List<ToleranceEvent> history, LocalDate today) {
+		FollowedDogs.Branch branch = this.dogs.until(yesterday(today), dog.id(), this.model.now(), history);
+		branch.rest().forEach(branch.course()::tell);
+		return branch.course();
+	}
+
+	/**
+	 * As far as dogs are remembered. Yesterday is left to be told: answers about it still
+	 * come, and the ideas of the day look back at it.
+	 */
+	private static LocalDate yesterday(LocalDate today) {
+		return today.minusDays(1);
 	}
 
 	private LocalDate day(Dog dog) {

@@ -33,12 +33,15 @@ class TelegramChannel implements Channel {
 
 	private final TelegramPace pace;
 
+	private final SendingGate gate;
+
 	private final Chats chats;
 
 	TelegramChannel(BotApi api, TelegramSettings settings, Chats chats) {
 		this.chats = chats;
 		this.api = api;
 		this.pace = new TelegramPace(settings, System::nanoTime);
+		this.gate = new SendingGate(settings.messagesPerSecond());
 	}
 
 	@Override
@@ -86,6 +89,7 @@ class TelegramChannel implements Channel {
 		if (!parcel.choices().isEmpty()) {
 			message.setReplyMarkup(buttons(parcel));
 		}
+		this.gate.pass();
 		return Delivery.taken(String.valueOf(this.api.call(message).getMessageId()));
 	}
 

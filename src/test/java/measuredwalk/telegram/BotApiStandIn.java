@@ -47,7 +47,7 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final StandInUpdates updates = new StandInUpdates();
 
-	private final List<StandInMessage> sent = new CopyOnWriteArrayList<>();
+	private final List<StandInMessage> sent = new ArrayList<>();
 
 	private final Map<String, Integer> calls = new ConcurrentHashMap<>();
 
@@ -133,15 +133,30 @@ final class BotApiStandIn implements AutoCloseable {
 	}
 
 	List<StandInMessage> sent() {
-		return List.copyOf(this.sent);
+		synchronized (this.sent) {
+			return List.copyOf(this.sent);
+		}
+	}
+
+	int sentCount() {
+		synchronized (this.sent) {
+			return this.sent.size();
+		}
+	}
+
+	/** How many chats got a message so far. */
+	int chatsSentTo() {
+		synchronized (this.sent) {
+			return (int) this.sent.stream().mapToLong(StandInMessage::chatId).distinct().count();
+		}
 	}
 
 	List<String> textsTo(long chatId) {
-		return this.sent.stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
+		return sent().stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
 	}
 
 	StandInMessage lastTo(long chatId) {
-		List<StandInMessage> to = this.sent.stream().filter((each) -> each.chatId() == chatId).toList();
+		List<StandInMessage> to = sent().stream().filter((each) -> each.chatId() == chatId).toList();
 		return to.get(to.size() - 1);
 	}
 
@@ -285,8 +300,10 @@ final class BotApiStandIn implements AutoCloseable {
 			return error(400, "Bad Request: BUTTON_DATA_INVALID");
 		}
 		int id = this.messageIds.incrementAndGet();
-		this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, path.substring(0, path.indexOf("/bot")),
-				System.nanoTime()));
+		synchronized (this.sent) {
+			this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, path.substring(0, path.indexOf("/bot")),
+					System.nanoTime()));
+		}
 		ObjectNode message = this.mapper.createObjectNode().put("message_id", id).put("date", 1).put("text", text);
 		message.putObject("chat").put("id", chatId).put("type", (chatId < 0) ? "group" : "private");
 		return ok(message);
