@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
+import measuredwalk.clinic.backup.RestoreTool;
 import measuredwalk.command.Tool;
 import measuredwalk.reading.MessageReader;
 import org.springframework.boot.SpringApplication;
@@ -22,6 +23,9 @@ import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 public class MeasuredWalk {
 
 	public static void main(String[] arguments) throws IOException {
+		if (RestoreTool.named(List.of(arguments))) {
+			System.exit(RestoreTool.run(List.of(arguments), System.out));
+		}
 		Optional<Tool> tool = Tool.named(List.of(arguments));
 		if (tool.isPresent()) {
 			run(tool.get());

@@ -12,10 +12,13 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.awaitility.Awaitility;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** The application as a process of its own, on an embedded database in a file. */
 final class RunningApplication {
@@ -23,6 +26,9 @@ final class RunningApplication {
 	private static final String USER = "clinic";
 
 	private static final String PASSWORD = "a-password-for-tests";
+
+	/** TimeoutStopSec of docs/operator/measured-walk.service, and Docker's is 10 s. */
+	private static final Duration UNTIL_KILLED = Duration.ofSeconds(40);
 
 	private final ObjectMapper mapper = new ObjectMapper();
 
@@ -51,7 +57,7 @@ final class RunningApplication {
 
 	String databaseUrl() {
 		return "jdbc:h2:file:" + this.folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-				+ "DEFAULT_NULL_ORDERING=HIGH";
+				+ "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE";
 	}
 
 	/** Each start sends to an address of its own, with the number of the start behind. */
@@ -81,13 +87,22 @@ final class RunningApplication {
 		this.process.destroyForcibly();
 	}
 
-	void awaitDeath() throws InterruptedException {
-		this.process.waitFor();
+	/** As SIGTERM does. */
+	void askToStop() {
+		this.process.destroy();
+	}
+
+	/**
+	 * Waits for the end, as long as a service manager would, and gives the exit status.
+	 */
+	int awaitDeath() throws InterruptedException {
+		assertThat(this.process.waitFor(UNTIL_KILLED.toSeconds(), TimeUnit.SECONDS)).as("has ended in time").isTrue();
+		return this.process.exitValue();
 	}
 
 	void stop() throws InterruptedException {
-		this.process.destroy();
-		this.process.waitFor();
+		askToStop();
+		awaitDeath();
 	}
 
 	JsonNode post(String path, String body) throws IOException, InterruptedException {
