@@ -77,6 +77,7 @@ final class EndedLives {
 		assertJournal(application);
 		application.stop();
 		assertSent(api, application);
+		application.assertLog(List.of("no signs", "turn for home"));
 	}
 
 	/** The answer to the last thing that each person asks. */

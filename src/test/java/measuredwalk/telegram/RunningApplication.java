@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -68,7 +69,7 @@ final class RunningApplication {
 				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
 				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200",
 				"--measuredwalk.clinic.phone=01632 960 151", "--measuredwalk.staff.username=" + USER,
-				"--measuredwalk.staff.password=" + PASSWORD));
+				"--measuredwalk.staff.password=" + PASSWORD, "--logging.structured.format.console=ecs"));
 		this.process = new ProcessBuilder(command).directory(this.folder.toFile())
 			.redirectErrorStream(true)
 			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.folder.resolve("log").toFile()))
@@ -102,7 +103,8 @@ final class RunningApplication {
 
 	void stop() throws InterruptedException {
 		askToStop();
-		awaitDeath();
+		// An archive that is written at the end may take its time.
+		this.process.waitFor();
 	}
 
 	JsonNode post(String path, String body) throws IOException, InterruptedException {
@@ -113,6 +115,21 @@ final class RunningApplication {
 
 	JsonNode get(String path) throws IOException, InterruptedException {
 		return send(request(path).build());
+	}
+
+	/** Each line is one JSON object, and none holds what nobody is to read there. */
+	void assertLog(List<String> neverLogged) throws IOException {
+		List<String> lines = Files.readAllLines(this.folder.resolve("log"))
+			.stream()
+			.filter((line) -> !line.startsWith("Picked up JAVA_TOOL_OPTIONS"))
+			.toList();
+		assertThat(lines).filteredOn((line) -> line.contains("Measured Walk is ready")).hasSize(this.starts);
+		List<String> secret = new ArrayList<>(neverLogged);
+		secret.addAll(List.of(PASSWORD, BotApiStandIn.TOKEN));
+		for (String line : lines) {
+			assertThat(this.mapper.readTree(line).path("log").path("level").asText()).as(line).isNotEmpty();
+			assertThat(line).doesNotContain(secret);
+		}
 	}
 
 	private HttpRequest.Builder request(String path) {
