@@ -193,8 +193,9 @@ public class Outbox {
 	 * @return true when at least one was tried and not taken
 	 */
 	public boolean anyFailed(String keyBeginning) {
-		return this.database.sql(
-				"select exists (select 1 from outbox_message where unique_key like ? and state <> 'sent' and attempts > 0)")
+		return this.database.sql("""
+				select exists (select 1 from outbox_message
+				where state in ('waiting', 'dead') and unique_key like ? and attempts > 0)""")
 			.param(keyBeginning + "%")
 			.query(Boolean.class)
 			.single();

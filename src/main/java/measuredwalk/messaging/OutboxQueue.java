@@ -50,12 +50,17 @@ class OutboxQueue {
 			.list();
 	}
 
-	/** How many messages are in this state: waiting, sent or dead. */
+	/** How many messages are in this state: waiting or dead. */
 	long count(String state) {
 		return this.database.sql("select count(*) from outbox_message where state = ?")
 			.param(state)
 			.query(Long.class)
 			.single();
+	}
+
+	/** The number of the newest message, which is how many there have been. */
+	long everWritten() {
+		return this.database.sql("select coalesce(max(id), 0) from outbox_message").query(Long.class).single();
 	}
 
 	/** When the message was written that has waited longest. */

@@ -37,6 +37,7 @@ class MetersTests {
 			"measuredwalk_inbox_longest_wait_seconds", "measuredwalk_outbox_messages{state=\"dead\"}",
 			"measuredwalk_outbox_longest_wait_seconds", "measuredwalk_alerts_open{level=\"emergency\"}",
 			"measuredwalk_alerts_oldest_seconds{level=\"same-day\"}", "measuredwalk_schedule_lag_seconds",
+			"measuredwalk_inbox_messages_ever_total", "measuredwalk_outbox_messages_ever_total",
 			"jvm_memory_used_bytes", "http_server_requests_seconds" })
 	void meterIsThere(String meter) {
 		this.caller.get("/actuator/health");

@@ -22,27 +22,25 @@ import org.awaitility.Awaitility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** One application that is killed again and again while people write. */
-final class KilledLives {
+/** One application that is ended again and again while people write. */
+final class EndedLives {
 
 	/** New people who write in each life of the process. */
 	private static final int PEOPLE = 5;
 
-	/**
-	 * The most messages that are on their way at once, each of which may lose its answer.
-	 */
-	private static final int ON_THE_WAY = 24;
-
 	private static final int FIRST_CHAT = 4000;
 
-	private final int kills;
+	private final Ending ending;
+
+	private final int ends;
 
 	private final Random random;
 
 	private final Map<Integer, String> dogs = new LinkedHashMap<>();
 
-	KilledLives(int kills, long seed) {
-		this.kills = kills;
+	EndedLives(Ending ending, int ends, long seed) {
+		this.ending = ending;
+		this.ends = ends;
 		this.random = new Random(seed);
 	}
 
@@ -66,19 +64,20 @@ final class KilledLives {
 		begin(api, application);
 		application.awaitReady();
 		takeDogsOn(application);
-		for (int kill = 0; kill < this.kills; kill++) {
-			killAfter(1 + this.random.nextInt(5 * PEOPLE), api, application);
-			write(people, kill);
-			application.awaitDeath();
+		for (int end = 0; end < this.ends; end++) {
+			endAfter(1 + this.random.nextInt(5 * PEOPLE), api, application);
+			write(people, end);
+			assertThat(application.awaitDeath()).as("exit status").isEqualTo(this.ending.exitStatus());
 			begin(api, application);
 		}
-		write(people, this.kills);
+		write(people, this.ends);
 		Awaitility.await()
 			.atMost(Duration.ofSeconds(120))
 			.untilAsserted(() -> assertThat(this.dogs.keySet()).allMatch((chat) -> answered(api, chat)));
 		assertJournal(application);
 		application.stop();
 		assertSent(api, application);
+		application.assertLog(List.of("no signs", "turn for home"));
 	}
 
 	/** The answer to the last thing that each person asks. */
@@ -96,19 +95,19 @@ final class KilledLives {
 		application.start();
 	}
 
-	/** Kills the process in the middle of a request, when it has made some of them. */
-	private static void killAfter(int requests, BotApiStandIn api, RunningApplication application) {
+	/** Ends the process in the middle of a request, when it has made some of them. */
+	private void endAfter(int requests, BotApiStandIn api, RunningApplication application) {
 		AtomicInteger left = new AtomicInteger(requests);
 		api.watch((method) -> {
 			boolean counts = method.equals("sendmessage") || method.equals("getupdates");
 			if (counts && left.decrementAndGet() == 0) {
-				application.kill();
+				this.ending.bring(application);
 			}
 		});
 	}
 
 	private void takeDogsOn(RunningApplication application) throws IOException, InterruptedException {
-		for (int number = 0; number < PEOPLE * (this.kills + 1); number++) {
+		for (int number = 0; number < PEOPLE * (this.ends + 1); number++) {
 			JsonNode dog = application.post("/api/dogs",
 					"{\"name\":\"Dog%d\",\"timeZone\":\"Europe/London\",\"planMinutes\":20}".formatted(number));
 			this.dogs.put(FIRST_CHAT + number, dog.path("id").asText() + " " + dog.path("joinCode").asText());
@@ -153,7 +152,7 @@ final class KilledLives {
 		for (int chat : this.dogs.keySet()) {
 			repeats += repeats(api, chat, written.get(chat));
 		}
-		assertThat(repeats).isLessThanOrEqualTo(this.kills * ON_THE_WAY);
+		assertThat(repeats).isLessThanOrEqualTo(this.ends * this.ending.mostRepeats());
 	}
 
 	private static int count(Statement statement, String what) throws SQLException {
