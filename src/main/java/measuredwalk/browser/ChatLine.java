@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param text what it says
  * @param at when it was written
  * @param choices answers to offer
- * @param picture the address of a picture to show below, or null
+ * @param picture the number of the message whose picture is shown below, or null
  * @param pictureWords what the picture shows
  */
-public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices, @Nullable String picture,
+public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices, @Nullable Long picture,
 		String pictureWords) {
 
 	static List<ChatLine> of(List<IncomingMessage> incoming, List<OutboxEntry> outgoing) {
@@ -33,7 +33,7 @@ public record ChatLine(boolean fromPerson, String text, Instant at, List<String>
 	private static ChatLine of(OutboxEntry entry) {
 		MessagePicture picture = entry.message().picture();
 		return new ChatLine(false, entry.message().text(), entry.writtenAt(), entry.message().choices(),
-				(picture != null) ? "/" + picture.name() + ".svg" : null, (picture != null) ? picture.inWords() : "");
+				(picture != null) ? entry.id() : null, (picture != null) ? picture.inWords() : "");
 	}
 
 	/** What the last question offers, unless the person has written since. */

@@ -18,6 +18,16 @@ public interface Channel {
 	}
 
 	/**
+	 * The longest text that may stand under a picture; a longer one follows it in a
+	 * message of its own.
+	 * @return a number of UTF-16 code units, at least 400; or 0 when this channel is
+	 * handed no pictures
+	 */
+	default int longestCaption() {
+		return 0;
+	}
+
+	/**
 	 * How quickly messages may follow each other.
 	 * @return the channel's pace
 	 */

@@ -3,6 +3,7 @@ package measuredwalk.messaging;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -26,11 +27,14 @@ class Dispatch {
 
 	private final Chats chats;
 
+	private final Gallery gallery;
+
 	private final Map<String, Channel> channels;
 
-	Dispatch(OutboxQueue queue, Chats chats, List<Channel> channels) {
+	Dispatch(OutboxQueue queue, Chats chats, Gallery gallery, List<Channel> channels) {
 		this.queue = queue;
 		this.chats = chats;
+		this.gallery = gallery;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
 	}
 
@@ -57,11 +61,16 @@ class Dispatch {
 		if (channel == null) {
 			return Delivery.refused("The channel '" + chat.channel() + "' is switched off.");
 		}
-		List<String> parts = parts(message);
+		List<Part> parts = Part.of(message.message(), channel);
 		int part = Math.min(message.partsSent(), parts.size() - 1);
-		boolean last = part == parts.size() - 1;
-		return channel.deliver(new Parcel(message.id(), chat.address(), parts.get(part),
-				last ? message.message().choices() : List.of()));
+		List<String> choices = (part == parts.size() - 1) ? message.message().choices() : List.of();
+		return channel.deliver(parcel(message, parts.get(part), choices));
+	}
+
+	private Parcel parcel(WaitingMessage message, Part part, List<String> choices) {
+		MessagePicture picture = part.picture();
+		byte[] png = (picture != null) ? this.gallery.png(picture).orElse(null) : null;
+		return new Parcel(message.id(), message.chat().address(), part.text(), choices, png);
 	}
 
 	/**
@@ -86,17 +95,13 @@ class Dispatch {
 	}
 
 	private void noteTaken(WaitingMessage message, String channelMessageId) {
-		if (message.partsSent() + 1 < parts(message).size()) {
+		Channel channel = Objects.requireNonNull(this.channels.get(message.chat().channel()));
+		if (message.partsSent() + 1 < Part.of(message.message(), channel).size()) {
 			this.queue.markPartSent(message.id());
 		}
 		else {
 			this.queue.markSent(message.id(), channelMessageId);
 		}
-	}
-
-	private List<String> parts(WaitingMessage message) {
-		Channel channel = this.channels.get(message.chat().channel());
-		return Parts.of(message.message().text(), (channel != null) ? channel.longestText() : Integer.MAX_VALUE);
 	}
 
 	private static Duration growing(int attempts) {

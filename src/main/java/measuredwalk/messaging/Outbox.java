@@ -91,6 +91,21 @@ public class Outbox {
 	}
 
 	/**
+	 * The picture of a message.
+	 * @param chatId the chat that it was written to
+	 * @param outboxId the message's number
+	 * @return the picture, or empty when this chat was written no such message
+	 */
+	public Optional<MessagePicture> picture(long chatId, long outboxId) {
+		return this.database.sql("""
+				select picture, picture_words from outbox_message
+				where id = ? and chat_id = ? and picture is not null""")
+			.params(outboxId, chatId)
+			.query((row, number) -> picture(row))
+			.optional();
+	}
+
+	/**
 	 * What was written to a chat last.
 	 * @param chatId the chat
 	 * @return the text, or empty when nothing was written yet

@@ -1,0 +1,168 @@
+package measuredwalk.telegram;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+
+import measuredwalk.Databases;
+import measuredwalk.messaging.Chats;
+import measuredwalk.messaging.Inbox;
+import measuredwalk.messaging.MessagePicture;
+import measuredwalk.messaging.Outbox;
+import measuredwalk.messaging.OutgoingMessage;
+import org.awaitility.Awaitility;
+import org.awaitility.core.ConditionFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Messages with pictures, by a stand-in of the Bot API. */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
+		properties = { "measuredwalk.telegram.chat-pause=1ms", "measuredwalk.telegram.messages-per-second=500",
+				"measuredwalk.telegram.long-poll=2s" })
+@DirtiesContext
+class PhotoTests {
+
+	private static final String WORDS = "A dog on a lead, drawn in lines.";
+
+	private static final MessagePicture DRAWING = new MessagePicture("signs/slowing", WORDS);
+
+	private static final BotApiStandIn api = new BotApiStandIn();
+
+	private static final StandInPeople people = new StandInPeople(api.updates(), 500_000);
+
+	private static final AtomicLong nextChat = new AtomicLong(9001);
+
+	@Autowired
+	private Chats chats;
+
+	@Autowired
+	private Inbox inbox;
+
+	@Autowired
+	private Outbox outbox;
+
+	@Autowired
+	private JdbcClient database;
+
+	private final long chat = nextChat.getAndIncrement();
+
+	@DynamicPropertySource
+	static void settings(DynamicPropertyRegistry registry) {
+		Databases.h2(registry);
+		registry.add("measuredwalk.telegram.token", () -> BotApiStandIn.TOKEN);
+		registry.add("measuredwalk.telegram.api-url", api::url);
+	}
+
+	@Test
+	void aShortTextStandsUnderItsPictureWithItsButtons() {
+		write(this.chat, new OutgoingMessage("She drops back – see?", List.of("Yes", "No"), DRAWING));
+		List<StandInMessage> sent = sent(this.chat, 1);
+		assertThat(sent.get(0).text()).isEqualTo("She drops back – see?");
+		assertThat(sent.get(0).photo()).startsWith(0x89, 'P', 'N', 'G');
+		assertThat(sent.get(0).labels()).containsExactly("Yes", "No");
+	}
+
+	@Test
+	void aButtonUnderAPictureIsPressedLikeAnyOther() {
+		write(this.chat, new OutgoingMessage("See?", List.of("Yes", "No"), DRAWING));
+		StandInMessage sent = sent(this.chat, 1).get(0);
+		people.press(this.chat, sent, sent.buttons().get(1));
+		eventually()
+			.untilAsserted(() -> assertThat(this.inbox.of(chatId(this.chat))).extracting("text").contains("No"));
+	}
+
+	@Test
+	void aTextTooLongToStandUnderAPictureFollowsIt() {
+		String text = "A line of some words.\n".repeat(300).strip();
+		write(this.chat, new OutgoingMessage(text, List.of("Yes"), DRAWING));
+		List<StandInMessage> sent = sent(this.chat, 3);
+		assertThat(sent).extracting((each) -> each.photo() != null).containsExactly(true, false, false);
+		assertThat(sent.get(0).text()).isEqualTo(WORDS);
+		assertThat(sent.get(1).text() + "\n" + sent.get(2).text()).isEqualTo(text);
+		assertThat(sent).extracting((each) -> each.labels().size()).containsExactly(0, 0, 1);
+	}
+
+	@ParameterizedTest
+	@EnumSource(names = "FORBIDDEN", mode = EnumSource.Mode.EXCLUDE)
+	void aPictureComesInOrderWhateverGoesWrong(Fault fault) {
+		write(this.chat, OutgoingMessage.of("hello"));
+		sent(this.chat, 1);
+		api.failSending(this.chat, fault);
+		write(this.chat, OutgoingMessage.of("look").with(DRAWING));
+		write(this.chat, OutgoingMessage.of("after"));
+		List<String> expected = (fault == Fault.LOST_ANSWER) ? List.of("hello", "look", "look", "after")
+				: List.of("hello", "look", "after");
+		assertThat(sent(this.chat, expected.size())).extracting(StandInMessage::text).isEqualTo(expected);
+		assertThat(sent(this.chat, expected.size())).filteredOn((each) -> each.text().equals("look"))
+			.allMatch((each) -> each.photo() != null);
+	}
+
+	@Test
+	void whereAGroupForbidsPhotosTheTextComesAlone() {
+		long group = -nextChat.getAndIncrement();
+		api.forbidPhotos(group);
+		write(group, new OutgoingMessage("look", List.of("Yes"), DRAWING));
+		StandInMessage sent = sent(group, 1).get(0);
+		assertThat(sent.photo()).isNull();
+		assertThat(sent.text()).isEqualTo("look");
+		assertThat(sent.labels()).containsExactly("Yes");
+	}
+
+	@Test
+	void aPictureFollowsItsGroupToANewAddress() {
+		long group = -nextChat.getAndIncrement();
+		long supergroup = group - 1_000_000_000_000L;
+		api.move(group, supergroup);
+		write(group, OutgoingMessage.of("look").with(DRAWING));
+		assertThat(sent(supergroup, 1).get(0).photo()).isNotNull();
+	}
+
+	@Test
+	void aPictureForAChatThatBlockedUsIsGivenUp() {
+		api.block(this.chat);
+		write(this.chat, OutgoingMessage.of("look").with(DRAWING));
+		eventually().until(() -> !this.chats.reachable(chatId(this.chat)));
+		assertThat(this.database.sql("select state from outbox_message where chat_id = ?")
+			.param(chatId(this.chat))
+			.query(String.class)
+			.single()).isEqualTo("dead");
+	}
+
+	@Test
+	void aTextComesAloneWhenItsPictureCannotBeDrawn() {
+		write(this.chat, OutgoingMessage.of("no such drawing").with(new MessagePicture("signs/none", WORDS)));
+		write(this.chat, OutgoingMessage.of("no such kind").with(new MessagePicture("nothing/at-all", WORDS)));
+		write(this.chat, OutgoingMessage.of("no kind").with(new MessagePicture("nothing", WORDS)));
+		assertThat(sent(this.chat, 3)).allMatch((each) -> each.photo() == null)
+			.extracting(StandInMessage::text)
+			.containsExactly("no such drawing", "no such kind", "no kind");
+	}
+
+	private void write(long address, OutgoingMessage message) {
+		this.outbox.write(chatId(address), address + "/" + message.text().hashCode(), message);
+	}
+
+	private long chatId(long address) {
+		return this.chats.at("telegram", String.valueOf(address)).id();
+	}
+
+	private static List<StandInMessage> sent(long address, int count) {
+		eventually().until(() -> api.sent().stream().filter((each) -> each.chatId() == address).count() >= count);
+		return api.sent().stream().filter((each) -> each.chatId() == address).toList();
+	}
+
+	private static ConditionFactory eventually() {
+		return Awaitility.await().atMost(Duration.ofSeconds(10)).pollInterval(Duration.ofMillis(20));
+	}
+
+}
