@@ -21,14 +21,14 @@ class CommandList {
 
 	private final Map<String, Command> commands;
 
-	CommandList(Households households, CheckIns checkIns, CheckInTalk talk, TodayTalk today, LogWords log,
+	CommandList(Households households, CheckIns checkIns, CheckInTalk talk, TodayTalk today, LogTalk log,
 			LookingTalk looking, TakingBack takingBack, HoursTalk hours, ExportWords export, Erasing erasing,
 			Leaving leaving) {
 		this.commands = Map.ofEntries(
 				entry("/walk", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.AFTER_WALK, reply)),
 				entry("/morning", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.NEXT_MORNING, reply)),
 				entry("/today", Scope.EACH_DOG, today::today), entry("/why", Scope.EACH_DOG, today::why),
-				entry("/log", Scope.EACH_DOG, (turn, reply) -> reply.say(log.lastDays(turn))),
+				Map.entry("/log", new Command(Scope.EACH_DOG, log::command)),
 				Map.entry("/signs", new Command(Scope.THE_CHAT, looking::command)),
 				entry("/undo", Scope.THE_CHAT, takingBack::undo),
 				entry("/share", Scope.THE_HOME, (turn, reply) -> share(households, turn, reply)),

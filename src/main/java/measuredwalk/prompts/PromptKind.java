@@ -11,7 +11,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Household;
 
 /**
- * What is asked unasked-for, when, and until when that is of use. Times of the day are
+ * What comes unasked-for, when, and until when that is of use. Times of the day are
  * turned into instants by {@link ZonedDateTime#of}: an hour that a clock change leaves
  * out comes as much later as the clock jumps, and of an hour that comes twice the first
  * one counts.
@@ -48,7 +48,25 @@ enum PromptKind {
 			return at(dog.household(), occasion.date(), dog.household().morningAt()).plus(AFTER_MORNING);
 		}
 
+	},
+
+	/** The picture of the fortnight, in the calm of the evening. */
+	FORTNIGHT(Duration.ofHours(2)) {
+
+		@Override
+		Instant due(Dog dog, Occasion occasion) {
+			LocalTime quietFrom = dog.household().hours().quietFrom();
+			boolean calm = !dog.household().hours().quietAt(CALM_HOUR);
+			return at(dog.household(), occasion.date(), calm ? CALM_HOUR : quietFrom.minus(BEFORE_QUIET));
+		}
+
 	};
+
+	/** Walks and supper are over: common practice, no source. */
+	private static final LocalTime CALM_HOUR = LocalTime.of(19, 0);
+
+	/** For a household whose quiet begins earlier. */
+	private static final Duration BEFORE_QUIET = Duration.ofHours(1);
 
 	/** Most walks of an old dog are over by then: common practice, no source. */
 	private static final Duration AFTER_WALK_HOUR = Duration.ofMinutes(30);

@@ -26,6 +26,8 @@ class PictureTests {
 
 	static Stream<Arguments> all() {
 		Map<String, Picture> pictures = Map.of("fortnight", FortnightPicture.of("Thistle", SampleDays.of(14)),
+				"fortnight-of-a-long-name",
+				FortnightPicture.of("Thistledown Bellamorrigan of the Long Water Meadows", SampleDays.of(9)),
 				"timeline-wide", TimelinePicture.of("Thistle", SampleDays.of(42), 760), "timeline-phone",
 				TimelinePicture.of("Thistle", SampleDays.of(42), 346), "timeline-half-year",
 				TimelinePicture.of("Thistle", SampleDays.of(182), 760), "trend",
