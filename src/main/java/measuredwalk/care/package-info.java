@@ -3,7 +3,7 @@
  * together and shows nothing to any of them.
  */
 @org.springframework.modulith.ApplicationModule(
-		allowedDependencies = { "messaging", "conversations", "reading", "reading :: quantity", "household", "journal",
-				"tolerance", "suggestions", "prompts", "escalation", "pictures", "signs" })
+		allowedDependencies = { "amounts", "messaging", "conversations", "reading", "reading :: quantity", "household",
+				"journal", "tolerance", "suggestions", "prompts", "escalation", "pictures", "signs" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.care;

@@ -17,6 +17,10 @@ public final class FortnightPicture {
 
 	private static final int WIDTH = 390;
 
+	private static final int FULL = 14;
+
+	private static final double WIDEST_BAR = 36;
+
 	private static final double LEFT = 36;
 
 	private static final double TOP = 66;
@@ -88,7 +92,7 @@ public final class FortnightPicture {
 	}
 
 	private void draw(Surface surface, String dog) {
-		title(surface, PictureWords.of("fortnight.title", dog));
+		title(surface, PictureWords.of((this.days.size() < FULL) ? "fortnight.title.begun" : "fortnight.title", dog));
 		surface.words(new Spot(6, TOP - 16), PictureWords.of("fortnight.unit"), Style.OWNER_WORDS, Anchor.START,
 				Style.FAINT);
 		this.chart.scale(surface, Style.OWNER_WORDS);
@@ -122,7 +126,7 @@ public final class FortnightPicture {
 
 	private void day(Surface surface, int index) {
 		PictureDay day = this.days.get(index);
-		double width = this.chart.slot() * 0.66;
+		double width = Math.min(WIDEST_BAR, this.chart.slot() * 0.66);
 		double left = this.chart.x(index) - width / 2;
 		double sum = 0;
 		for (PictureDay.Walk walk : day.walks()) {
