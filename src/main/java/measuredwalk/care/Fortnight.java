@@ -11,6 +11,7 @@ import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
 import measuredwalk.messaging.MessagePicture;
 import measuredwalk.messaging.OutgoingMessage;
+import measuredwalk.records.FortnightPictures;
 import measuredwalk.signs.Sign;
 import measuredwalk.suggestions.DogDay;
 import measuredwalk.suggestions.MorningLook;

@@ -80,8 +80,7 @@ class SundayPicture {
 	private void write(Dog dog, LocalDate date, Carer carer, OutgoingMessage message) {
 		boolean first = this.outbox.lastText(List.of(carer.chatId()), KIND + dog.id()).isEmpty();
 		String text = first ? message.text() + " " + this.replies.say(Phrase.FORTNIGHT_FIRST) : message.text();
-		this.outbox.write(carer.chatId(), KIND + dog.id() + "/" + date + "/" + carer.chatId(),
-				new OutgoingMessage(text, message.choices(), message.picture()));
+		this.outbox.write(carer.chatId(), KIND + dog.id() + "/" + date + "/" + carer.chatId(), message.saying(text));
 	}
 
 	/** Takes the wish for no more of it. */

@@ -4,6 +4,6 @@
  */
 @org.springframework.modulith.ApplicationModule(
 		allowedDependencies = { "amounts", "messaging", "conversations", "reading", "reading :: quantity", "household",
-				"journal", "tolerance", "suggestions", "prompts", "escalation", "pictures", "signs" })
+				"journal", "tolerance", "suggestions", "prompts", "escalation", "pictures", "records", "signs" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.care;

@@ -111,6 +111,14 @@ public enum Phrase implements Coded {
 	NO_WALK,
 	/** The heading of all that counts in a dog's record. */
 	EXPORT,
+	/** In which form shall the record be? */
+	EXPORT_FORM,
+	/** Here are pages to read. */
+	EXPORT_PDF,
+	/** Here is a table. */
+	EXPORT_CSV,
+	/** The file could not be made or sent. */
+	EXPORT_NOT_MADE,
 	/** What erasing means and how to confirm it. */
 	ERASE,
 	/** The dog's data are erased. */

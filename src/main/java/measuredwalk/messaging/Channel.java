@@ -18,10 +18,10 @@ public interface Channel {
 	}
 
 	/**
-	 * The longest text that may stand under a picture; a longer one follows it in a
-	 * message of its own.
+	 * The longest text that may stand under a picture or a file; a longer one travels by
+	 * itself.
 	 * @return a number of UTF-16 code units, at least 400; or 0 when this channel is
-	 * handed no pictures
+	 * handed neither
 	 */
 	default int longestCaption() {
 		return 0;

@@ -27,14 +27,14 @@ class Dispatch {
 
 	private final Chats chats;
 
-	private final Gallery gallery;
+	private final Enclosures enclosures;
 
 	private final Map<String, Channel> channels;
 
-	Dispatch(OutboxQueue queue, Chats chats, Gallery gallery, List<Channel> channels) {
+	Dispatch(OutboxQueue queue, Chats chats, Enclosures enclosures, List<Channel> channels) {
 		this.queue = queue;
 		this.chats = chats;
-		this.gallery = gallery;
+		this.enclosures = enclosures;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
 	}
 
@@ -69,8 +69,13 @@ class Dispatch {
 
 	private Parcel parcel(WaitingMessage message, Part part, List<String> choices) {
 		MessagePicture picture = part.picture();
-		byte[] png = (picture != null) ? this.gallery.png(picture).orElse(null) : null;
-		return new Parcel(message.id(), message.chat().address(), part.text(), choices, png);
+		MessageDocument document = part.document();
+		byte[] png = (picture != null) ? this.enclosures.png(picture).orElse(null) : null;
+		Document file = (document != null) ? this.enclosures.file(document).orElse(null) : null;
+		String alone = (document != null) ? document.instead() : part.text();
+		boolean lost = document != null && file == null;
+		return new Parcel(message.id(), message.chat().address(), lost ? alone : part.text(), choices, png, file,
+				alone);
 	}
 
 	/**

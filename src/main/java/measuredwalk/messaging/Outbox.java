@@ -51,17 +51,20 @@ public class Outbox {
 		OffsetDateTime now = this.clock.instant().atOffset(ZoneOffset.UTC);
 		boolean answer = Handling.inProgress();
 		MessagePicture picture = message.picture();
+		MessageDocument document = message.document();
 		this.database
 			.sql("""
-					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, written_at, state,
-					attempts, priority) values (:chat, :key, :text, :choices, :picture, :words, :now, 'waiting', 0, :priority)
-					on conflict do nothing""")
+					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, document,
+					document_instead, written_at, state, attempts, priority) values (:chat, :key, :text, :choices, :picture, :words,
+					:document, :instead, :now, 'waiting', 0, :priority) on conflict do nothing""")
 			.param("chat", chatId)
 			.param("key", uniqueKey)
 			.param("text", message.text())
 			.param("choices", String.join(CHOICE_BREAK, message.choices()))
 			.param("picture", (picture != null) ? picture.name() : null, Types.VARCHAR)
 			.param("words", (picture != null) ? picture.inWords() : null, Types.VARCHAR)
+			.param("document", (document != null) ? document.name() : null, Types.VARCHAR)
+			.param("instead", (document != null) ? document.instead() : null, Types.VARCHAR)
 			.param("now", now)
 			.param("priority", answer ? ANSWER : PROMPT)
 			.update();
@@ -85,23 +88,27 @@ public class Outbox {
 	 * @return all messages, sent or not yet
 	 */
 	public List<OutboxEntry> of(long chatId) {
-		return this.database.sql("""
-				select id, chat_id, text, choices, picture, picture_words, written_at, sent_at from outbox_message
-				where chat_id = ? order by id""").param(chatId).query(Outbox::entry).list();
+		return this.database
+			.sql("""
+					select id, chat_id, text, choices, picture, picture_words, document, document_instead, written_at, sent_at
+					from outbox_message where chat_id = ? order by id""")
+			.param(chatId)
+			.query(Outbox::entry)
+			.list();
 	}
 
 	/**
-	 * The picture of a message.
-	 * @param chatId the chat that it was written to
+	 * One message of those written to a chat.
+	 * @param chatId the chat
 	 * @param outboxId the message's number
-	 * @return the picture, or empty when this chat was written no such message
+	 * @return the message, or empty when this chat was written no such message
 	 */
-	public Optional<MessagePicture> picture(long chatId, long outboxId) {
+	public Optional<OutgoingMessage> message(long chatId, long outboxId) {
 		return this.database.sql("""
-				select picture, picture_words from outbox_message
-				where id = ? and chat_id = ? and picture is not null""")
+				select text, choices, picture, picture_words, document, document_instead from outbox_message
+				where id = ? and chat_id = ?""")
 			.params(outboxId, chatId)
-			.query((row, number) -> picture(row))
+			.query((row, number) -> message(row))
 			.optional();
 	}
 
@@ -203,7 +210,12 @@ public class Outbox {
 	}
 
 	static OutgoingMessage message(ResultSet row) throws SQLException {
-		return new OutgoingMessage(row.getString("text"), choices(row), picture(row));
+		return new OutgoingMessage(row.getString("text"), choices(row), picture(row), document(row));
+	}
+
+	private static @Nullable MessageDocument document(ResultSet row) throws SQLException {
+		String name = row.getString("document");
+		return (name != null) ? new MessageDocument(name, row.getString("document_instead")) : null;
 	}
 
 	private static @Nullable MessagePicture picture(ResultSet row) throws SQLException {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.telegram.telegrambots.client.okhttp.OkHttpTelegramClient;
 import org.telegram.telegrambots.meta.api.methods.botapimethods.BotApiMethod;
+import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
 import org.telegram.telegrambots.meta.api.methods.send.SendPhoto;
 import org.telegram.telegrambots.meta.api.methods.updates.SetWebhook;
 import org.telegram.telegrambots.meta.api.objects.ResponseParameters;
@@ -111,6 +112,16 @@ class BotApi {
 	 * @throws BotApiProblem when there is no proper answer
 	 */
 	Message call(SendPhoto method) {
+		return calling(() -> this.client.execute(method));
+	}
+
+	/**
+	 * Sends a file.
+	 * @param method the file with its text
+	 * @return the message as the server has it
+	 * @throws BotApiProblem when there is no proper answer
+	 */
+	Message call(SendDocument method) {
 		return calling(() -> this.client.execute(method));
 	}
 

@@ -1,15 +1,18 @@
 package measuredwalk.telegram;
 
 import java.io.ByteArrayInputStream;
+import java.util.function.Supplier;
 
 import measuredwalk.messaging.Channel;
 import measuredwalk.messaging.Chats;
 import measuredwalk.messaging.Delivery;
+import measuredwalk.messaging.Document;
 import measuredwalk.messaging.Pace;
 import measuredwalk.messaging.Parcel;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
+import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
 import org.telegram.telegrambots.meta.api.methods.send.SendMessage;
 import org.telegram.telegrambots.meta.api.methods.send.SendPhoto;
 import org.telegram.telegrambots.meta.api.objects.InputFile;
@@ -91,35 +94,55 @@ class TelegramChannel implements Channel {
 
 	private Delivery deliver(Parcel parcel, String address) {
 		byte[] png = parcel.png();
-		Message taken = (png != null) ? sendPicture(parcel, address, png) : sendText(parcel, address);
+		Document file = parcel.file();
+		Message taken;
+		if (png != null) {
+			taken = orAlone(parcel, address, () -> this.api.call(photo(parcel, address, png)));
+		}
+		else if (file != null) {
+			taken = orAlone(parcel, address, () -> this.api.call(document(parcel, address, file)));
+		}
+		else {
+			taken = this.api.call(text(parcel, address, parcel.text()));
+		}
 		return Delivery.taken(String.valueOf(taken.getMessageId()));
 	}
 
-	/** A group may forbid pictures: then its text goes alone. */
-	private Message sendPicture(Parcel parcel, String address, byte[] png) {
-		SendPhoto photo = SendPhoto.builder()
-			.chatId(address)
-			.photo(new InputFile(new ByteArrayInputStream(png), FILE_NAME))
-			.caption(parcel.text())
-			.build();
-		photo.setReplyMarkup(Buttons.of(parcel));
+	/** A group may forbid pictures and files: then words go alone. */
+	private Message orAlone(Parcel parcel, String address, Supplier<Message> sending) {
 		try {
-			return this.api.call(photo);
+			return sending.get();
 		}
 		catch (BotApiProblem ex) {
 			if (ex.kind() != BotApiProblem.Kind.REFUSED || ex.movedTo() != null) {
 				throw ex;
 			}
-			log.warn("The picture of message {} was refused, so its text goes alone: {}", parcel.outboxId(),
+			log.warn("What goes with message {} was refused, so its words go alone: {}", parcel.outboxId(),
 					ex.getMessage());
-			return sendText(parcel, address);
+			return this.api.call(text(parcel, address, parcel.alone()));
 		}
 	}
 
-	private Message sendText(Parcel parcel, String address) {
-		SendMessage message = SendMessage.builder().chatId(address).text(parcel.text()).build();
-		message.setReplyMarkup(Buttons.of(parcel));
-		return this.api.call(message);
+	private static SendPhoto photo(Parcel parcel, String address, byte[] png) {
+		return SendPhoto.builder()
+			.chatId(address)
+			.photo(new InputFile(new ByteArrayInputStream(png), FILE_NAME))
+			.caption(parcel.text())
+			.replyMarkup(Buttons.of(parcel))
+			.build();
+	}
+
+	private static SendDocument document(Parcel parcel, String address, Document file) {
+		return SendDocument.builder()
+			.chatId(address)
+			.document(new InputFile(new ByteArrayInputStream(file.content()), file.fileName()))
+			.caption(parcel.text())
+			.replyMarkup(Buttons.of(parcel))
+			.build();
+	}
+
+	private static SendMessage text(Parcel parcel, String address, String text) {
+		return SendMessage.builder().chatId(address).text(text).replyMarkup(Buttons.of(parcel)).build();
 	}
 
 	private static Delivery delivery(BotApiProblem problem) {

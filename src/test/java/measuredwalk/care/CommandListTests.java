@@ -14,7 +14,7 @@ class CommandListTests {
 
 	private final CommandList commands = new CommandList(mock(Households.class), mock(CheckIns.class),
 			mock(CheckInTalk.class), mock(TodayTalk.class), mock(LogTalk.class), mock(LookingTalk.class),
-			mock(TakingBack.class), mock(HoursTalk.class), mock(ExportWords.class), mock(Erasing.class),
+			mock(TakingBack.class), mock(HoursTalk.class), mock(ExportTalk.class), mock(Erasing.class),
 			mock(Leaving.class));
 
 	@Test

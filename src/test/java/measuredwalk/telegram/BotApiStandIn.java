@@ -43,7 +43,7 @@ final class BotApiStandIn implements AutoCloseable {
 
 	static final String BOT_NAME = "MeasuredWalkTestBot";
 
-	private static final Set<String> SENDING = Set.of("sendmessage", "sendphoto");
+	private static final Set<String> SENDING = Set.of("sendmessage", "sendphoto", "senddocument");
 
 	private final ObjectMapper mapper = new ObjectMapper();
 
@@ -61,7 +61,7 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final Set<Long> blocked = ConcurrentHashMap.newKeySet();
 
-	private final Set<Long> withoutPhotos = ConcurrentHashMap.newKeySet();
+	private final Set<Long> withoutFiles = ConcurrentHashMap.newKeySet();
 
 	private final AtomicInteger sendingNow = new AtomicInteger();
 
@@ -112,9 +112,9 @@ final class BotApiStandIn implements AutoCloseable {
 		fail("send " + chatId, next);
 	}
 
-	/** A group's rules forbid photos. */
-	void forbidPhotos(long chatId) {
-		this.withoutPhotos.add(chatId);
+	/** A group's rules forbid photos and files. */
+	void forbidFiles(long chatId) {
+		this.withoutFiles.add(chatId);
 	}
 
 	private void fail(String request, Fault... next) {
@@ -241,6 +241,7 @@ final class BotApiStandIn implements AutoCloseable {
 				.put("username", BOT_NAME));
 			case "getupdates" -> getUpdates(request.fields());
 			case "sendmessage" -> sendMessage(exchange.getRequestURI().getPath(), request);
+			case "senddocument" -> sendDocument(exchange.getRequestURI().getPath(), request);
 			case "sendphoto" -> sendPhoto(exchange.getRequestURI().getPath(), request);
 			case "setmycommands" -> {
 				this.commands.clear();
@@ -278,12 +279,12 @@ final class BotApiStandIn implements AutoCloseable {
 		if (text.length() > 4096) {
 			return error(400, "Bad Request: message is too long");
 		}
-		return take(path, request, text, null);
+		return take(path, request, text, null, null);
 	}
 
 	/** Limits by the documentation of {@code sendPhoto}. */
 	private ObjectNode sendPhoto(String path, StandInRequest request) throws IOException {
-		byte[] photo = request.photo();
+		byte[] photo = request.file("photo");
 		BufferedImage image = (photo != null) ? ImageIO.read(new ByteArrayInputStream(photo)) : null;
 		if (photo == null) {
 			return error(400, "Bad Request: there is no photo in the request");
@@ -299,12 +300,30 @@ final class BotApiStandIn implements AutoCloseable {
 		if (request.text("caption").length() > 1024) {
 			return error(400, "Bad Request: message caption is too long");
 		}
-		return this.withoutPhotos.contains(request.chatId())
+		return this.withoutFiles.contains(request.chatId())
 				? error(400, "Bad Request: not enough rights to send photos to the chat")
-				: take(path, request, request.text("caption"), photo);
+				: take(path, request, request.text("caption"), photo, null);
 	}
 
-	private ObjectNode take(String path, StandInRequest request, String text, byte[] photo) throws IOException {
+	/** Limits by the documentation of {@code sendDocument}. */
+	private ObjectNode sendDocument(String path, StandInRequest request) throws IOException {
+		byte[] document = request.file("document");
+		if (document == null || document.length == 0) {
+			return error(400, "Bad Request: file must be non-empty");
+		}
+		if (document.length > 50_000_000) {
+			return error(413, "Request Entity Too Large");
+		}
+		if (request.text("caption").length() > 1024) {
+			return error(400, "Bad Request: message caption is too long");
+		}
+		return this.withoutFiles.contains(request.chatId())
+				? error(400, "Bad Request: not enough rights to send documents to the chat")
+				: take(path, request, request.text("caption"), null, document);
+	}
+
+	private ObjectNode take(String path, StandInRequest request, String text, byte[] photo, byte[] document)
+			throws IOException {
 		long chatId = request.chatId();
 		if (this.blocked.contains(chatId)) {
 			return error(403, "Forbidden: bot was blocked by the user");
@@ -325,12 +344,12 @@ final class BotApiStandIn implements AutoCloseable {
 			return error(400, "Bad Request: BUTTON_DATA_INVALID");
 		}
 		int id = this.messageIds.incrementAndGet();
-		this.sent.add(new StandInMessage(id, chatId, text, photo, buttons, labels,
-				path.substring(0, path.indexOf("/bot")), System.nanoTime()));
+		this.sent.add(new StandInMessage(id, chatId, text, photo, document, request.fileName("document"), buttons,
+				labels, path.substring(0, path.indexOf("/bot")), System.nanoTime()));
 		ObjectNode message = this.mapper.createObjectNode()
 			.put("message_id", id)
 			.put("date", 1)
-			.put((photo != null) ? "caption" : "text", text);
+			.put((photo != null || document != null) ? "caption" : "text", text);
 		message.putObject("chat").put("id", chatId).put("type", (chatId < 0) ? "group" : "private");
 		if (photo != null) {
 			message.putArray("photo")
@@ -339,6 +358,9 @@ final class BotApiStandIn implements AutoCloseable {
 				.put("file_unique_id", "s" + id)
 				.put("width", 90)
 				.put("height", 90);
+		}
+		if (document != null) {
+			message.putObject("document").put("file_id", "sent-" + id).put("file_unique_id", "s" + id);
 		}
 		return ok(message);
 	}

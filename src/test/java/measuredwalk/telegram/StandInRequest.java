@@ -16,19 +16,23 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
  *
  * @param fields its fields by name
  * @param files the files in it by the name of their field
+ * @param fileNames what they are called
  */
-record StandInRequest(JsonNode fields, Map<String, byte[]> files) {
+record StandInRequest(JsonNode fields, Map<String, byte[]> files, Map<String, String> fileNames) {
 
 	private static final ObjectMapper MAPPER = new ObjectMapper();
 
 	private static final Pattern NAME = Pattern.compile("\\bname=\"([^\"]*)\"");
 
+	private static final Pattern FILE_NAME = Pattern.compile("\\bfilename=\"([^\"]*)\"");
+
 	static StandInRequest of(String contentType, byte[] body) throws IOException {
 		if (!contentType.startsWith("multipart/form-data")) {
-			return new StandInRequest(MAPPER.readTree(body), Map.of());
+			return new StandInRequest(MAPPER.readTree(body), Map.of(), Map.of());
 		}
 		ObjectNode fields = MAPPER.createObjectNode();
 		Map<String, byte[]> files = new HashMap<>();
+		Map<String, String> fileNames = new HashMap<>();
 		// Every byte is one character of this alphabet, so nothing is lost.
 		String form = new String(body, StandardCharsets.ISO_8859_1);
 		String boundary = "--" + contentType.replaceAll(".*boundary=\"?([^\";]+).*", "$1");
@@ -37,15 +41,17 @@ record StandInRequest(JsonNode fields, Map<String, byte[]> files) {
 			Matcher name = NAME.matcher((end < 0) ? "" : part.substring(0, end));
 			if (name.find()) {
 				byte[] content = part.substring(end + 4, part.length() - 2).getBytes(StandardCharsets.ISO_8859_1);
-				if (part.substring(0, end).contains("filename=")) {
+				Matcher fileName = FILE_NAME.matcher(part.substring(0, end));
+				if (fileName.find()) {
 					files.put(name.group(1), content);
+					fileNames.put(name.group(1), fileName.group(1));
 				}
 				else {
 					fields.put(name.group(1), new String(content, StandardCharsets.UTF_8));
 				}
 			}
 		}
-		return new StandInRequest(fields, files);
+		return new StandInRequest(fields, files, fileNames);
 	}
 
 	long chatId() {
@@ -62,10 +68,18 @@ record StandInRequest(JsonNode fields, Map<String, byte[]> files) {
 		return (markup.isTextual() ? MAPPER.readTree(markup.asText()) : markup).path("inline_keyboard");
 	}
 
-	/** The photo that a message shows: a new file, or one that is named. */
-	byte[] photo() {
-		String named = text("photo");
-		return this.files.get(named.startsWith("attach://") ? named.substring("attach://".length()) : "photo");
+	/** What a message brings: a new file, or one that is named in a field. */
+	byte[] file(String field) {
+		return this.files.get(partOf(field));
+	}
+
+	String fileName(String field) {
+		return this.fileNames.getOrDefault(partOf(field), "");
+	}
+
+	private String partOf(String field) {
+		String named = text(field);
+		return named.startsWith("attach://") ? named.substring("attach://".length()) : field;
 	}
 
 }

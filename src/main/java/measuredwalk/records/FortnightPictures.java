@@ -1,4 +1,4 @@
-package measuredwalk.care;
+package measuredwalk.records;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,11 +18,11 @@ import measuredwalk.signs.Sign;
 import measuredwalk.suggestions.DogDay;
 import measuredwalk.suggestions.DogDays;
 import measuredwalk.tolerance.Suggestion;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Service;
 
 /** Draws a dog's fortnight, from what the journal says when it is drawn. */
-@Component
-class FortnightPictures implements PictureSource {
+@Service
+public class FortnightPictures implements PictureSource {
 
 	private static final String KIND = "fortnight";
 
@@ -35,15 +35,21 @@ class FortnightPictures implements PictureSource {
 
 	private final DogDays days;
 
-	private final EntryWords words;
+	private final RecordWords words;
 
-	FortnightPictures(Households households, DogDays days, EntryWords words) {
+	FortnightPictures(Households households, DogDays days, RecordWords words) {
 		this.households = households;
 		this.days = days;
 		this.words = words;
 	}
 
-	static String name(Dog dog, LocalDate last) {
+	/**
+	 * The name by which a message asks for a picture.
+	 * @param dog the dog
+	 * @param last the fortnight's last day
+	 * @return the name
+	 */
+	public static String name(Dog dog, LocalDate last) {
 		return KIND + "/" + dog.id() + "/" + last;
 	}
 
@@ -60,12 +66,23 @@ class FortnightPictures implements PictureSource {
 			.map((dog) -> picture(dog, daysUntil(dog, last)).png(SCALE));
 	}
 
-	/** The days until the last one, those before the dog was taken on left out. */
-	List<DogDay> daysUntil(Dog dog, LocalDate last) {
+	/**
+	 * The days of a fortnight; those before the dog was taken on are left out.
+	 * @param dog the dog
+	 * @param last the fortnight's last day
+	 * @return the days, the last one last
+	 */
+	public List<DogDay> daysUntil(Dog dog, LocalDate last) {
 		return this.days.of(dog, last.minusDays(DAYS - 1), last);
 	}
 
-	Picture picture(Dog dog, List<DogDay> days) {
+	/**
+	 * Draws days.
+	 * @param dog the dog
+	 * @param days the days in a row, at least one
+	 * @return the picture
+	 */
+	public Picture picture(Dog dog, List<DogDay> days) {
 		return FortnightPicture.of(dog.name(), days.stream().map(this::day).toList());
 	}
 
