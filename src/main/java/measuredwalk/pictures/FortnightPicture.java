@@ -164,7 +164,8 @@ public final class FortnightPicture {
 			return PictureWords.of("fortnight.silent", date, suggested);
 		}
 		List<String> parts = new ArrayList<>();
-		parts.add(PictureWords.of("fortnight.line", date, PictureWords.figure(day.walkedMinutes()), suggested));
+		parts.add(day.walks().isEmpty() ? PictureWords.of("fortnight.line.no-walk", date, suggested)
+				: PictureWords.of("fortnight.line", date, PictureWords.figure(day.walkedMinutes()), suggested));
 		day.walks().stream().map(PictureDay.Walk::signs).filter((signs) -> !signs.isEmpty()).forEach(parts::add);
 		parts.add(PictureWords.morning(day.morning()));
 		return parts.stream().collect(Collectors.joining("; "));

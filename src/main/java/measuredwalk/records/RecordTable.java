@@ -66,7 +66,8 @@ class RecordTable {
 	}
 
 	private static void medicine(Medication medicine, List<Row> rows) {
-		rows.add(row(medicine.startedOn(), "medicine started", medicine.kind()));
+		rows.add(row(medicine.startedOn(), medicine.knownAtEnrolment() ? "medicine given already" : "medicine started",
+				medicine.kind()));
 		LocalDate stopped = medicine.stoppedOn();
 		if (stopped != null) {
 			rows.add(row(stopped, "medicine stopped", medicine.kind()));

@@ -85,7 +85,9 @@ class PictureTests {
 		assertThat(picture.summary()).isEqualTo("Thistle, Sun 1 Feb to Sat 14 Feb: walks told of on 12 of 14 days,"
 				+ " 309 minutes in all where 311 were suggested on those days; signs on 3 days; 2 stiff or worse mornings.");
 		assertThat(picture.lines()).hasSize(14)
-			.contains("Wed 4 Feb: walked 25 of 25 minutes suggested; slowing, mild; stiff or worse morning");
+			.contains("Wed 4 Feb: walked 25 of 25 minutes suggested; slowing, mild; stiff or worse morning",
+					"Thu 5 Feb: no walk told, 25 minutes suggested; some signs in the morning");
+		assertThat(picture.lines()).noneMatch((line) -> line.contains("walked 0"));
 	}
 
 	@Test
