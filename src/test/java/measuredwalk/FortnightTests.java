@@ -128,15 +128,15 @@ class FortnightTests {
 		aWalkWithSigns();
 		assertThat(pictures(moveTo(this.wren, this.sunday, "18:59"))).isEmpty();
 		int before = alder.look().size();
-		assertThat(pictures(moveTo(this.wren, this.sunday, "19:01")))
+		assertThat(pictures(moveTo(this.wren, this.sunday, "19:45")))
 			.containsExactly(GIST + " I send this on Sundays. If you do not want it, say 'no more pictures'.");
 		List<String> toAlder = alder.look();
 		assertThat(pictures(toAlder.subList(before, toAlder.size()))).hasSize(1);
-		assertThat(pictures(moveTo(this.wren, this.sunday.plusWeeks(1), "19:01"))).hasSize(1)
+		assertThat(pictures(moveTo(this.wren, this.sunday.plusWeeks(1), "19:45"))).hasSize(1)
 			.first()
 			.asString()
 			.doesNotContain("I send this on Sundays");
-		assertThat(pictures(moveTo(this.wren, this.sunday.plusWeeks(2), "19:01"))).isEmpty();
+		assertThat(pictures(moveTo(this.wren, this.sunday.plusWeeks(2), "19:45"))).isEmpty();
 	}
 
 	@ParameterizedTest
@@ -153,7 +153,7 @@ class FortnightTests {
 	void whoWantsNoneGetsNone() {
 		aWalkWithSigns();
 		this.wren.say("no more pictures");
-		assertThat(pictures(moveTo(this.wren, this.sunday, "19:01"))).isEmpty();
+		assertThat(pictures(moveTo(this.wren, this.sunday, "19:45"))).isEmpty();
 	}
 
 	@ParameterizedTest
@@ -168,7 +168,7 @@ class FortnightTests {
 		aWalkWithSigns();
 		this.wren.say("/hours quiet from 18:00 to 7:00");
 		assertThat(pictures(moveTo(this.wren, this.sunday, "16:59"))).isEmpty();
-		assertThat(pictures(moveTo(this.wren, this.sunday, "17:01"))).hasSize(1);
+		assertThat(pictures(moveTo(this.wren, this.sunday, "17:45"))).hasSize(1);
 	}
 
 	@Test

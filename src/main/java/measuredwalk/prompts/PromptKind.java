@@ -57,13 +57,21 @@ enum PromptKind {
 		Instant due(Dog dog, Occasion occasion) {
 			LocalTime quietFrom = dog.household().hours().quietFrom();
 			boolean calm = !dog.household().hours().quietAt(CALM_HOUR);
-			return at(dog.household(), occasion.date(), calm ? CALM_HOUR : quietFrom.minus(BEFORE_QUIET));
+			int minute = Math.floorMod(dog.household().id().hashCode(), MINUTES_OF_PICTURES);
+			return at(dog.household(), occasion.date(), calm ? CALM_HOUR : quietFrom.minus(BEFORE_QUIET))
+				.plus(Duration.ofMinutes(minute));
 		}
 
 	};
 
 	/** Walks and supper are over: common practice, no source. */
 	private static final LocalTime CALM_HOUR = LocalTime.of(19, 0);
+
+	/**
+	 * Each takes a tenth of a second to work out and draw, so that households of a zone
+	 * have theirs within this time, one after the other.
+	 */
+	private static final int MINUTES_OF_PICTURES = 45;
 
 	/** For a household whose quiet begins earlier. */
 	private static final Duration BEFORE_QUIET = Duration.ofHours(1);
