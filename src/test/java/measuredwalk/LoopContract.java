@@ -306,7 +306,10 @@ abstract class LoopContract {
 	@Test
 	void exportGivesTheRecordWithTheOwnersOwnWords() {
 		this.wren.say("20 minutes, no trouble at all");
-		assertThat(this.wren.say("/export")).singleElement()
+		assertThat(this.wren.say("/export")).containsExactly("How would you like Bramble's record?"
+				+ " As a PDF to read or print, as a table (CSV) for a spreadsheet, or as text here?");
+		assertThat(this.wren.choices()).contains("/export pdf", "/export csv", "/export text");
+		assertThat(this.wren.say("/export text")).singleElement()
 			.asString()
 			.startsWith("Bramble's record.")
 			.contains("Bramble's plan: 2 walks of 20 minutes each.", "20 minutes",

@@ -3,6 +3,7 @@ package measuredwalk.care;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
@@ -20,6 +21,9 @@ import org.springframework.stereotype.Component;
 /** What words about one dog cause, in the conversation that is open about it. */
 @Component
 class DogTalk {
+
+	/** 'No walk' answers for one walk, 'no walk today' for all of the day. */
+	private static final Pattern ALL_DAY = Pattern.compile("\\b(?:today|all day)\\b", Pattern.CASE_INSENSITIVE);
 
 	private final CheckIns checkIns;
 
@@ -110,10 +114,11 @@ class DogTalk {
 		if (!reading.noWalk() || !reading.walks().isEmpty() || !reading.signs().isEmpty()) {
 			return false;
 		}
-		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
+		boolean answers = open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null;
+		if (answers) {
 			this.checkIns.close(turn.chatId());
 		}
-		else {
+		if (!answers || ALL_DAY.matcher(turn.text()).find()) {
 			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
 		}
 		reply.say(Phrase.NO_WALK);

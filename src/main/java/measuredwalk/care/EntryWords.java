@@ -15,6 +15,7 @@ import measuredwalk.conversations.Replies;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.records.RecordWords;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
@@ -23,7 +24,7 @@ import org.springframework.stereotype.Component;
 
 /** A journal entry in one line of everyday words. */
 @Component
-class EntryWords {
+class EntryWords implements RecordWords {
 
 	private static final Locale ENGLISH = Locale.UK;
 
@@ -33,7 +34,8 @@ class EntryWords {
 		this.replies = replies;
 	}
 
-	String walk(WalkFacts facts, LocalDate today) {
+	@Override
+	public String walk(WalkFacts facts, LocalDate today) {
 		String amount = Stream.of(minutes(facts), distance(facts))
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
@@ -42,7 +44,8 @@ class EntryWords {
 				!facts.signs().isEmpty());
 	}
 
-	String morning(MorningFacts facts, LocalDate today) {
+	@Override
+	public String morning(MorningFacts facts, LocalDate today) {
 		List<String> parts = new ArrayList<>();
 		parts.add(morningOf(facts.date(), today));
 		facts.signs().stream().map(this::sign).forEach(parts::add);
@@ -76,7 +79,8 @@ class EntryWords {
 			.orElseThrow();
 	}
 
-	String sign(Sign sign) {
+	@Override
+	public String sign(Sign sign) {
 		if (!sign.present()) {
 			return this.replies.word("denied", sign.kind());
 		}

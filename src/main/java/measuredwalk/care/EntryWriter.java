@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import measuredwalk.amounts.WalkAmount;
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
 import measuredwalk.journal.Journal;
@@ -50,7 +51,7 @@ class EntryWriter {
 		List<WalkEntry> entries = new ArrayList<>();
 		for (WalkTold told : reading.walks()) {
 			boolean last = entries.size() == reading.walks().size() - 1;
-			WalkFacts facts = this.amounts.facts(turn, told).withUnsure(reading.unsure());
+			WalkFacts facts = this.amounts.facts(turn.dog(), turn.today(), told).withUnsure(reading.unsure());
 			entries.add(write(turn, last ? with(facts, places) : facts, checkIn));
 		}
 		return entries;

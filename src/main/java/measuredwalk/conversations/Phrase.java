@@ -111,6 +111,14 @@ public enum Phrase implements Coded {
 	NO_WALK,
 	/** The heading of all that counts in a dog's record. */
 	EXPORT,
+	/** In which form shall the record be? */
+	EXPORT_FORM,
+	/** Here are pages to read. */
+	EXPORT_PDF,
+	/** Here is a table. */
+	EXPORT_CSV,
+	/** The file could not be made or sent. */
+	EXPORT_NOT_MADE,
 	/** What erasing means and how to confirm it. */
 	ERASE,
 	/** The dog's data are erased. */
@@ -147,6 +155,10 @@ public enum Phrase implements Coded {
 	HOURS_EVERY_DAY,
 	/** The days on which it does not ask. */
 	HOURS_DAYS_OFF,
+	/** A picture comes on Sundays. */
+	HOURS_PICTURE,
+	/** No picture comes on Sundays. */
+	HOURS_NO_PICTURE,
 	/** The hours are changed. */
 	HOURS_CHANGED,
 	/** A wish about the hours was not understood. */
@@ -165,6 +177,16 @@ public enum Phrase implements Coded {
 	CANNOT_SEE,
 	/** An idea for a day of less walking. */
 	GENTLE_IDEA,
+	/** The gist of a fortnight's walks. */
+	FORTNIGHT_WALKS,
+	/** No walk was told of in a fortnight. */
+	FORTNIGHT_NO_WALKS,
+	/** The gist of a fortnight's mornings. */
+	FORTNIGHT_MORNINGS,
+	/** How to get no more pictures; said with the first one. */
+	FORTNIGHT_FIRST,
+	/** No more pictures come by themselves. */
+	FORTNIGHT_OFF,
 	/** There is a guide to seeing signs. */
 	LOOKING_OFFER,
 	/** The signs that one can learn to see. */

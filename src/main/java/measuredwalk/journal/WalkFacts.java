@@ -44,6 +44,16 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	}
 
 	/**
+	 * The same walk with when it began.
+	 * @param right when
+	 * @return the changed facts
+	 */
+	public WalkFacts withStart(@Nullable LocalTime right) {
+		return new WalkFacts(this.date, right, this.minutes, this.minutesLow, this.minutesHigh, this.distanceMetres,
+				this.minutesEstimated, this.overall, this.signs, this.unsure);
+	}
+
+	/**
 	 * The same walk with another distance.
 	 * @param right the right distance, in metres
 	 * @return the changed facts

@@ -39,7 +39,7 @@ class OutboxQueue {
 	List<WaitingMessage> next(Collection<Long> busyChats, int most) {
 		return this.database.sql("""
 				select o.id, o.chat_id, c.channel, c.address, o.text, o.choices, o.picture, o.picture_words,
-				o.parts_sent, o.attempts, o.priority
+				o.document, o.document_instead, o.parts_sent, o.attempts, o.priority
 				from outbox_message o join chat c on c.id = o.chat_id
 				where o.state = 'waiting' and o.chat_id not in (:busy) and not exists
 				(select 1 from outbox_message e where e.chat_id = o.chat_id and e.state = 'waiting' and e.id < o.id)

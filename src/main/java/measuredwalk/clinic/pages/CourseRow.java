@@ -32,7 +32,7 @@ public record CourseRow(String day, String suggested, String tolerance, String w
 			.collect(Collectors.joining("; "));
 		String changes = day.changes().stream().map(CourseDay.Change::words).collect(Collectors.joining("; "));
 		return new CourseRow(Wording.shortDay(day.date()), suggested(day.suggestion()), tolerance(day.suggestion()),
-				walks, signs, (day.morning() != null) ? day.morning().words() : "not told", changes);
+				walks, signs, (day.morning() != null) ? Wording.words(day.morning()) : "not told", changes);
 	}
 
 	static List<CourseRow> newestFirst(List<CourseDay> days) {

@@ -73,6 +73,21 @@ class DiaryPageTests {
 	}
 
 	@Test
+	void aDistanceOrAShareOfTheUsualIsTurnedIntoMinutesAsInTheChatAndStoredOnce() {
+		String diary = """
+				date,about,said
+				2026-03-01,walk,20 mins
+				2026-03-02,walk,half the usual
+				2026-03-03,walk,we went 900 metres
+				""";
+		assertThat(preview(diary)).contains("3 of 3 rows would be stored");
+		store(diary);
+		assertThat(journal().get("walks")).extracting((walk) -> walk.get("minutes").asDouble())
+			.containsExactly(20.0, 10.0, 20.0);
+		assertThat(preview(diary)).contains("0 of 3 rows would be stored");
+	}
+
+	@Test
 	void aDiaryThatIsNoTableIsRefusedAndKeptInTheForm() {
 		assertThat(preview("dear diary, today we walked")).contains("must name the columns", "dear diary");
 	}
