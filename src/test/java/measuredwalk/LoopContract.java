@@ -148,8 +148,26 @@ abstract class LoopContract {
 	void aMorningThatWasToldAlreadyIsNotAskedAgain() {
 		this.wren.moveOn("morning");
 		this.wren.say("same as usual");
-		this.wren.moveOn("evening");
-		assertThat(this.wren.look()).filteredOn((line) -> line.contains("How did Bramble get up")).hasSize(1);
+		assertThat(this.wren.moveOn("evening")).noneMatch((line) -> line.contains("How did Bramble get up"));
+	}
+
+	@Test
+	void whatMadeAWalkHarderIsWrittenDownInPlainWordsAndTakenBackInPlainWords() {
+		assertThat(this.wren.say("20 minutes up the hill, chased his ball, no trouble at all"))
+			.anyMatch((line) -> line.contains("20 minutes on hills and with ball or rough play today"));
+		assertThat(walks().get(0).get("loads").toString()).isEqualTo("[\"hills\",\"play\"]");
+		assertThat(this.wren.say("no hills, it was all flat"))
+			.anyMatch((line) -> line.startsWith("Changed. It now says: 20 minutes with ball or rough play today"));
+		assertThat(journal("?history=true").get("walks")).hasSize(2);
+		assertThat(this.wren.say("/why")).anyMatch((line) -> line.contains("with ball or rough play was harder"));
+	}
+
+	@Test
+	void aCorrectionOfTheMinutesKeepsWhatMadeTheWalkHarder() {
+		this.wren.say("50 minutes on the beach, no trouble at all");
+		assertThat(this.wren.say("no, 15 not 50"))
+			.anyMatch((line) -> line.contains("15 minutes on rough or soft ground"));
+		assertThat(this.wren.say("/undo")).anyMatch((line) -> line.startsWith("Taken back: 15 minutes on rough"));
 	}
 
 	@Test

@@ -141,7 +141,7 @@ public class Diary {
 		Double minutes = row.minutes();
 		if (minutes != null) {
 			return List.of(new WalkFacts(date, row.time(), minutes, minutes, minutes, null, false, reading.overall(),
-					reading.signs(), List.of()));
+					reading.signs(), List.of(), reading.loadsOf(0)));
 		}
 		List<WalkFacts> walks = new ArrayList<>();
 		for (WalkTold told : reading.walks()) {
@@ -149,7 +149,8 @@ public class Diary {
 			if (told.minutes() != null || told.distanceMetres() != null) {
 				walks.add(new WalkFacts(date, (told.start() != null) ? told.start() : row.time(), told.minutes(),
 						told.minutesLow(), told.minutesHigh(), told.distanceMetres(), false,
-						last ? reading.overall() : null, last ? reading.signs() : List.of(), reading.unsure()));
+						last ? reading.overall() : null, last ? reading.signs() : List.of(), reading.unsure(),
+						reading.loadsOf(walks.size())));
 			}
 		}
 		return walks;

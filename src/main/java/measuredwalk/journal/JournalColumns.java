@@ -1,9 +1,14 @@
 package measuredwalk.journal;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Converter;
+import measuredwalk.signs.Coded;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Sign;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
@@ -62,6 +67,24 @@ final class JournalColumns {
 		@Override
 		public List<String> convertToEntityAttribute(String column) {
 			return column.isEmpty() ? List.of() : List.of(column.split(","));
+		}
+
+	}
+
+	@Converter
+	static class Loads implements AttributeConverter<Set<LoadKind>, String> {
+
+		@Override
+		public String convertToDatabaseColumn(Set<LoadKind> loads) {
+			return loads.stream().map(LoadKind::code).collect(Collectors.joining(","));
+		}
+
+		@Override
+		public Set<LoadKind> convertToEntityAttribute(String column) {
+			return column.isEmpty() ? Set.of()
+					: Arrays.stream(column.split(","))
+						.map((code) -> Coded.of(LoadKind.class, code))
+						.collect(Collectors.toUnmodifiableSet());
 		}
 
 	}

@@ -16,6 +16,7 @@ import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
 import measuredwalk.reading.level.UrgentWording;
+import measuredwalk.reading.load.LoadReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.lexicon.Mention;
@@ -49,6 +50,8 @@ public final class MessageReader {
 	private final ConceptScreen concepts;
 
 	private final UrgentWording wording;
+
+	private final LoadReader loads = new LoadReader();
 
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
@@ -96,7 +99,9 @@ public final class MessageReader {
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
 		Overall overall = OverallReader.read(annotation, contexts, observations,
 				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
-		return reading(message, annotation, observations, amounts, overall);
+		Reading reading = reading(message, annotation, observations, amounts, overall);
+		boolean yesterday = reading.walks().stream().anyMatch((walk) -> walk.date() != null);
+		return reading.withLoads(this.loads.read(message, annotation, contexts, amounts.walkWords(), yesterday));
 	}
 
 	private List<Mention> screened(Annotation annotation) {

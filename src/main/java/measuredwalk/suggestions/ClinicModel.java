@@ -31,8 +31,13 @@ class ClinicModel {
 
 	}
 
+	/** The rule that counts now. */
+	DosingSettings rule() {
+		return this.rules.current();
+	}
+
 	ToleranceModel now() {
-		DosingSettings rule = this.rules.current();
+		DosingSettings rule = rule();
 		return this.last.updateAndGet((made) -> made.rule().equals(rule) ? made : Made.by(rule)).model();
 	}
 

@@ -119,8 +119,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<ToleranceEvent> history(Dog dog) {
-		return new DogHistory(dog).events(this.households.plansOf(dog.id()), this.households.medicationsOf(dog.id()),
-				this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
+		return new DogHistory(dog, this.model.rule()).events(this.households.plansOf(dog.id()),
+				this.households.medicationsOf(dog.id()), this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
 	}
 
 }

@@ -29,20 +29,16 @@ class DosingSections {
 		this.words = words;
 	}
 
-	/** The groups of which anything can be set. */
+	/** All groups. */
 	List<DosingSection> all() {
 		Map<DosingSetting, ChosenAmount> chosen = this.rules.chosen();
 		ZoneId zone = ZoneId.of(this.settings.text(ClinicSetting.TIME_ZONE));
-		return Arrays.stream(DosingGroup.values())
-			.map((group) -> section(group, chosen, zone))
-			.filter((section) -> !section.lines().isEmpty())
-			.toList();
+		return Arrays.stream(DosingGroup.values()).map((group) -> section(group, chosen, zone)).toList();
 	}
 
 	private DosingSection section(DosingGroup group, Map<DosingSetting, ChosenAmount> chosen, ZoneId zone) {
 		return new DosingSection(group.code(), this.words.name(group), this.words.about(group),
-				DosingRules.inUse()
-					.stream()
+				Arrays.stream(DosingSetting.values())
 					.filter((setting) -> setting.group() == group)
 					.map((setting) -> DosingLine.of(setting, chosen.get(setting), this.words, zone))
 					.toList());

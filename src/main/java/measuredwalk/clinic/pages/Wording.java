@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,6 +17,7 @@ import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Coded;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 
@@ -105,7 +107,14 @@ final class Wording {
 		if (facts.distanceMetres() != null) {
 			parts.add(figure(facts.distanceMetres()) + " m");
 		}
+		if (!facts.loads().isEmpty()) {
+			parts.add("harder: " + loads(facts.loads()));
+		}
 		return finish(parts, facts.signs(), facts.overall());
+	}
+
+	static String loads(Set<LoadKind> loads) {
+		return loads.stream().map(Wording::words).collect(Collectors.joining(", "));
 	}
 
 	private static String amount(WalkFacts facts) {
