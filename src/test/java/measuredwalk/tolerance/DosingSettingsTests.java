@@ -19,11 +19,10 @@ class DosingSettingsTests {
 
 	@ParameterizedTest
 	@EnumSource(DosingSetting.class)
-	void everySettingHasADefaultInItsRangeAUnitAGradeAndASource(DosingSetting setting) {
+	void everySettingHasADefaultInItsRangeAUnitAndASource(DosingSetting setting) {
 		assertThat(setting.standard()).isBetween(setting.least(), setting.most());
 		assertThat(setting.unit()).isNotBlank();
-		assertThat(setting.grade()).isIn("A", "B", "C", "H", "S");
-		assertThat(setting.source()).isNotBlank();
+		assertThat(setting.basis().source()).isNotBlank();
 	}
 
 	@ParameterizedTest

@@ -30,6 +30,8 @@ final class Wording {
 
 	private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
 
+	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
+
 	private Wording() {
 	}
 
@@ -43,6 +45,10 @@ final class Wording {
 
 	static String shortDay(LocalDate date) {
 		return SHORT_DAY.format(date);
+	}
+
+	static String date(LocalDate date) {
+		return DATE.format(date);
 	}
 
 	static String figure(double figure) {
