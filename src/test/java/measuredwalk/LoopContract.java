@@ -441,6 +441,34 @@ abstract class LoopContract {
 	}
 
 	@Test
+	void aLongerDayThatIsPlannedIsSpreadOverMoreWalksAndTheDaysAround() {
+		double before = suggestion().get("minutes").asDouble();
+		assertThat(this.wren.say("big walk planned tomorrow, about 40 min")).singleElement()
+			.asString()
+			.matches("That sounds lovely\\. For .* I would plan 4 walks of 1\\d minutes each, .*"
+					+ " Keep the days just before and after to 2 walks of 1\\d minutes each\\."
+					+ " The chance of 40 minutes at once being too much is .* That morning decides\\.");
+		assertThat(walks()).isEmpty();
+		assertThat(suggestion().get("minutes").asDouble()).isEqualTo(before);
+	}
+
+	@Test
+	void whatElseAMessageWithAPlanTellsIsWrittenDown() {
+		assertThat(this.wren.say("20 minutes today, no trouble at all. Visitors tomorrow, so we will walk longer."))
+			.anyMatch((line) -> line.startsWith("That sounds lovely."))
+			.anyMatch((line) -> line.startsWith("Written down: 20 minutes today"));
+		assertThat(walks()).hasSize(1);
+	}
+
+	@Test
+	void noLongerDayIsPlannedForADogThatShouldBeSeen() {
+		this.wren.say("he has not eaten for a whole day and is very dull");
+		List<String> said = this.wren.say("we have visitors tomorrow and will walk longer");
+		assertThat(said).anyMatch((line) -> line.startsWith("I would not plan a longer day for Bramble just now."))
+			.noneMatch((line) -> line.startsWith("That sounds lovely."));
+	}
+
+	@Test
 	void whyNamesTheReasonsAndWhatTheJournalShows() {
 		this.wren.say("20 minutes, slowed after 12 minutes");
 		List<String> why = this.wren.say("/why");

@@ -16,6 +16,7 @@ import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
 import measuredwalk.reading.level.UrgentWording;
+import measuredwalk.reading.level.WordsOfPlans;
 import measuredwalk.reading.load.LoadReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
@@ -172,6 +173,9 @@ public final class MessageReader {
 	/** The second net only raises a level, and only when no rule sees anything urgent. */
 	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message) {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
+			return rules;
+		}
+		if (WordsOfPlans.only(annotation.words(), message.dogName())) {
 			return rules;
 		}
 		LevelRule wording = this.wording.rule(annotation, message.dogName());

@@ -11,6 +11,7 @@ import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
 import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
+import measuredwalk.tolerance.LongDay;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceEvent;
 import measuredwalk.tolerance.WalkPlan;
@@ -58,6 +59,19 @@ public class Suggestions {
 	@Transactional(readOnly = true)
 	public double chanceOfTrouble(Dog dog, double minutes) {
 		return this.model.now().chances(history(dog), day(dog)).ofTrouble(minutes);
+	}
+
+	/**
+	 * How to spread a longer day.
+	 * @param dog the dog
+	 * @param day the day, today or at most 14 days ahead
+	 * @param minutes minutes wished for on it, all walks together, above 0
+	 * @return the plan; nothing is stored
+	 * @throws IllegalArgumentException when the day or the minutes are out of range
+	 */
+	@Transactional(readOnly = true)
+	public LongDay longDay(Dog dog, LocalDate day, double minutes) {
+		return this.model.now().longDay(history(dog), day(dog), day, minutes);
 	}
 
 	/**
