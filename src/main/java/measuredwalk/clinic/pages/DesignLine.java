@@ -27,7 +27,7 @@ public record DesignLine(String code, String name, String about, String figures,
 	private static String figures(ReviewDesign design) {
 		return String.format(Locale.ROOT,
 				"%.1f false reviews a dog in 180 days; %d in 100 real losses noticed within 30 days, half of them"
-						+ " within %d. In-control run length of the chart of signs: %.0f days; limit of the chart of"
+						+ " within %d days. In-control run length of the chart of signs: %.0f days; limit of the chart of"
 						+ " cuts: %.1f.",
 				design.falseReviews(), design.noticedInHundred(), design.medianDays(), design.burdenDays(),
 				design.cutLimit());

@@ -74,11 +74,12 @@ class Rules {
 	}
 
 	private static RuleLine message(MessageRule rule, LocalDate today) {
-		return RuleLine.of(Wording.words(rule.level()) + ": " + rule.reason(), "", rule.basis(), today);
+		return RuleLine.of(Wording.sentence(Wording.words(rule.level())) + ": " + rule.reason(), "", rule.basis(),
+				today);
 	}
 
 	private static RuleLine escalation(EscalationRule rule, LocalDate today) {
-		return RuleLine.of(rule.name().replace('-', ' '), rule.fits(), rule.basis(), today);
+		return RuleLine.of(Wording.sentence(rule.name().replace('-', ' ')), rule.fits(), rule.basis(), today);
 	}
 
 	private RuleLine dosing(DosingSetting setting, LocalDate today) {

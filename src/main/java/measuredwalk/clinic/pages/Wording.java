@@ -73,6 +73,11 @@ final class Wording {
 		};
 	}
 
+	/** The same with a capital. */
+	static String sentence(String words) {
+		return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+	}
+
 	static String words(Coded word) {
 		return word.code().replace('-', ' ');
 	}

@@ -60,8 +60,8 @@ class RulesPageTests {
 		for (MessageRule rule : MessageRule.all()) {
 			assertThat(page).contains(rule.reason(), rule.basis().source());
 		}
-		assertThat(page).contains("flare not settling", "Thomas 2021", "Grade H, borrowed from people",
-				"unseen emergency", "told again after 15 minutes", "Rest after a bad morning",
+		assertThat(page).contains("Flare not settling", "Thomas 2021", "Grade H, borrowed from people",
+				"Unseen emergency", "told again after 15 minutes", "Rest after a bad morning",
 				"Checked 25 Nov 2026, valid until 25 Nov 2028.");
 	}
 

@@ -38,7 +38,7 @@ class RulesTests {
 	void aRulePastItsDateIsNamedInWords() {
 		Rules rules = rules("2027-06-02T12:00:00Z", LocalDate.of(2025, 6, 1));
 		assertThat(rules.past().orElseThrow())
-			.startsWith("One rule is past the date until which it was checked: some rule.");
+			.startsWith("One rule is past the date until which it was checked: Some rule.");
 		assertThat(rules.all().get(1).lines().get(0).checked())
 			.isEqualTo("Checked 1 Jun 2025, valid until 1 Jun 2027: past its date.");
 	}
@@ -46,7 +46,7 @@ class RulesTests {
 	@Test
 	void manyAreCountedAndTheFirstNamed() {
 		assertThat(rules("2030-01-10T12:00:00Z", LocalDate.of(2025, 6, 1)).past().orElseThrow()).contains(
-				" rules are past the date until which they were checked: emergency: a leg is not used;", "and more.");
+				" rules are past the date until which they were checked: Emergency: a leg is not used;", "and more.");
 	}
 
 }
