@@ -109,7 +109,8 @@ public class WalkAmount {
 	private static WalkFacts estimated(WalkFacts walk, double minutes, double spread) {
 		double rounded = Math.max(1, Math.round(minutes));
 		return new WalkFacts(walk.date(), walk.start(), rounded, Math.max(1, Math.floor(minutes - spread)),
-				Math.max(1, Math.ceil(minutes + spread)), walk.distanceMetres(), true, null, List.of(), List.of());
+				Math.max(1, Math.ceil(minutes + spread)), walk.distanceMetres(), true, null, List.of(), List.of(),
+				walk.loads());
 	}
 
 	private static double relativeMinutes(Dog dog, RelativeAmount relative, List<Double> before) {

@@ -49,9 +49,12 @@ class DogTalk {
 
 	private final Notes notes;
 
+	private final WalkLoads loads;
+
 	DogTalk(CheckIns checkIns, AskedBefore asked, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWords words, SuggestionWords suggestions, AskBacks askBacks, FirstDragging dragging, SameWalk sameWalk,
-			LookingTalk looking, Notes notes) {
+			LookingTalk looking, Notes notes, WalkLoads loads) {
+		this.loads = loads;
 		this.checkIns = checkIns;
 		this.asked = asked;
 		this.talk = talk;
@@ -72,7 +75,9 @@ class DogTalk {
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open)
 			.or(() -> Optional.ofNullable(reading.correction()));
-		if (correction.isPresent() && corrected(turn, correction.get(), open, reply)) {
+		boolean changed = (correction.isPresent() && corrected(turn, correction.get(), open, reply))
+				|| sayIfChanged(turn, this.loads.putRight(turn, reading, open), reply);
+		if (changed) {
 			goOnAfterChange(turn, open, reply);
 		}
 		else {
@@ -82,7 +87,10 @@ class DogTalk {
 
 	/** Says what an entry says now that it is put right. */
 	boolean corrected(Turn turn, Correction correction, @Nullable CheckIn open, Reply reply) {
-		Optional<JournalEntry> changed = this.corrections.apply(turn, correction, open);
+		return sayIfChanged(turn, this.corrections.apply(turn, correction, open), reply);
+	}
+
+	private boolean sayIfChanged(Turn turn, Optional<JournalEntry> changed, Reply reply) {
 		changed.ifPresent((entry) -> reply.say(Phrase.CHANGED,
 				Map.of("entry", turn.named(this.words.entry(entry, turn.today())))));
 		return changed.isPresent();

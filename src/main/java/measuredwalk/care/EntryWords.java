@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,6 +18,7 @@ import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.records.RecordWords;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
@@ -28,10 +31,13 @@ class EntryWords implements RecordWords {
 
 	private static final Locale ENGLISH = Locale.UK;
 
+	private static final String LOADS = "load";
+
 	private final Replies replies;
 
 	EntryWords(Replies replies) {
 		this.replies = replies;
+		Arrays.stream(LoadKind.values()).forEach((load) -> replies.word(LOADS, load));
 	}
 
 	@Override
@@ -40,8 +46,14 @@ class EntryWords implements RecordWords {
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
 		String when = day(facts.date(), today) + start(facts.start());
-		return sentence((amount.isEmpty() ? "a walk" : amount) + when, facts.signs(), facts.overall(),
-				!facts.signs().isEmpty());
+		return sentence((amount.isEmpty() ? "a walk" : amount) + loads(facts.loads()) + when, facts.signs(),
+				facts.overall(), !facts.signs().isEmpty());
+	}
+
+	/** What made it harder, such as ' on hills and with play'; empty for nothing. */
+	String loads(Set<LoadKind> loads) {
+		List<String> words = loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList();
+		return words.isEmpty() ? "" : " " + WhichDog.listed(words, " and ");
 	}
 
 	@Override

@@ -73,6 +73,18 @@ public enum Phrase implements Coded {
 	WHAT_IF_WITHIN,
 	/** A walk that was asked about is more than today's suggestion. */
 	WHAT_IF_TOO_MUCH,
+	/** How to spread a longer day that is planned. */
+	LONG_DAY,
+	/** The days around it. */
+	LONG_DAY_AROUND,
+	/** The chance of the long walk at once being too much. */
+	LONG_DAY_CHANCE_AT_ONCE,
+	/** The chance of one of the planned walks being too much. */
+	LONG_DAY_CHANCE,
+	/** The day that is planned is no longer than others. */
+	LONG_DAY_AS_USUAL,
+	/** No longer day is planned while the dog rests or the clinic decides. */
+	LONG_DAY_NOT_NOW,
 	/** The heading of the log. */
 	LOG,
 	/** The log is empty. */

@@ -132,11 +132,14 @@ public class Diary {
 		Double minutes = row.minutes();
 		if (minutes != null) {
 			return List.of(new WalkFacts(date, row.time(), minutes, minutes, minutes, null, false, reading.overall(),
-					reading.signs(), List.of()));
+					reading.signs(), List.of(), reading.loadsOf(0)));
 		}
 		List<WalkFacts> walks = new ArrayList<>();
+		int read = 0;
 		for (WalkTold told : reading.walks()) {
-			WalkFacts walk = WalkAmount.facts(dog, date, told.undated(), known::walks).withUnsure(reading.unsure());
+			WalkFacts walk = WalkAmount.facts(dog, date, told.undated(), known::walks)
+				.withUnsure(reading.unsure())
+				.withLoads(reading.loadsOf(read++));
 			if (walk.minutes() != null) {
 				walks.add((walk.start() != null) ? walk : walk.withStart(row.time()));
 			}

@@ -17,6 +17,8 @@ import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
 import measuredwalk.reading.level.OrdinaryFindings;
 import measuredwalk.reading.level.UrgentWording;
+import measuredwalk.reading.level.WordsOfPlans;
+import measuredwalk.reading.load.LoadReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.lexicon.Mention;
@@ -50,6 +52,8 @@ public final class MessageReader {
 	private final ConceptScreen concepts;
 
 	private final UrgentWording wording;
+
+	private final LoadReader loads = new LoadReader();
 
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
@@ -97,7 +101,9 @@ public final class MessageReader {
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
 		Overall overall = OverallReader.read(annotation, contexts, observations,
 				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
-		return reading(message, annotation, observations, amounts, overall);
+		Reading reading = reading(message, annotation, observations, amounts, overall);
+		boolean yesterday = reading.walks().stream().anyMatch((walk) -> walk.date() != null);
+		return reading.withLoads(this.loads.read(message, annotation, contexts, amounts.walkWords(), yesterday));
 	}
 
 	private List<Mention> screened(Annotation annotation) {
@@ -170,6 +176,9 @@ public final class MessageReader {
 	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message,
 			OrdinaryFindings ordinary) {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
+			return rules;
+		}
+		if (WordsOfPlans.only(annotation.words(), message.dogName())) {
 			return rules;
 		}
 		LevelRule wording = this.wording.rule(annotation, message.dogName(), ordinary);

@@ -25,7 +25,10 @@ public class DogDays {
 
 	private final Journal journal;
 
-	DogDays(ClinicModel model, Households households, Journal journal) {
+	private final FollowedDogs dogs;
+
+	DogDays(ClinicModel model, Households households, Journal journal, FollowedDogs dogs) {
+		this.dogs = dogs;
 		this.model = model;
 		this.households = households;
 		this.journal = journal;
@@ -48,9 +51,9 @@ public class DogDays {
 		Map<LocalDate, MorningLook> lookOfDay = mornings.stream()
 			.map(MorningEntry::facts)
 			.collect(Collectors.toMap(MorningFacts::date, MorningLook::of, (first, later) -> later));
-		var history = new DogHistory(dog).events(this.households.plansOf(dog.id()),
+		var history = new DogHistory(dog, this.model.rule()).events(this.households.plansOf(dog.id()),
 				this.households.medicationsOf(dog.id()), walks, mornings);
-		return new SuggestedDays(this.model.now()).from(history, from, until)
+		return SuggestedDays.of(this.dogs.until(LocalDate.MIN, dog.id(), this.model.now(), history), from, until)
 			.stream()
 			.map((suggestion) -> new DogDay(suggestion.date(), suggestion,
 					walksOfDay.getOrDefault(suggestion.date(), List.of()), lookOfDay.get(suggestion.date())))

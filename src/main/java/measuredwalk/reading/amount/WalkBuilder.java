@@ -138,6 +138,13 @@ final class WalkBuilder {
 		return DistanceSum.of(List.of(placed), this.annotation.words());
 	}
 
+	/** For each walk the word that its length stands at, -1 where that is not known. */
+	List<Integer> places(int walks) {
+		List<WalkDraft> all = this.drafts.all();
+		return (all.size() == walks) ? all.stream().map((draft) -> draft.placed().from()).toList()
+				: Collections.nCopies(walks, -1);
+	}
+
 	/** 'at 20 he sat and I carried him': the walk was 20 minutes. */
 	private List<WalkTold> cutShort(List<Observation> observations, List<Onset> onsets) {
 		if (onsets.isEmpty() || observations.isEmpty()) {

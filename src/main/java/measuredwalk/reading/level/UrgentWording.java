@@ -13,6 +13,8 @@ import java.util.TreeMap;
 
 import measuredwalk.reading.Level;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.signs.Basis;
+import measuredwalk.signs.Grade;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,9 +37,11 @@ public final class UrgentWording {
 
 	private static final String REASON = "worded like what cannot wait";
 
-	private static final LevelRule EMERGENCY = new LevelRule(REASON, Level.EMERGENCY, (found) -> true);
+	private static final Basis LEARNED = Basis.of(Grade.S, "learned from labelled messages; docs/reading-accuracy.md");
 
-	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, (found) -> true);
+	private static final LevelRule EMERGENCY = new LevelRule(REASON, Level.EMERGENCY, LEARNED, (found) -> true);
+
+	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, LEARNED, (found) -> true);
 
 	/** The runs that have weights, in rising order. */
 	private final long[] runs;
@@ -81,6 +85,14 @@ public final class UrgentWording {
 		catch (IOException ex) {
 			throw new UncheckedIOException("Cannot read " + FILE, ex);
 		}
+	}
+
+	/**
+	 * The rules that the wording alone can meet.
+	 * @return the rules, the most serious first
+	 */
+	public static List<LevelRule> rules() {
+		return List.of(EMERGENCY, SAME_DAY);
 	}
 
 	/**

@@ -65,6 +65,15 @@ class DiaryPageTests {
 	}
 
 	@Test
+	void whatMadeAWalkHarderIsReadFromADiaryToo() {
+		String diary = "date,minutes,said\n2026-03-01,20,on the beach\n2026-03-02,,25 mins up the hill and no stairs\n";
+		assertThat(preview(diary)).contains("20 min; harder: rough ground", "25 min; harder: hills");
+		store(diary);
+		assertThat(journal().get("walks").get(0).get("loads").toString()).isEqualTo("[\"rough-ground\"]");
+		assertThat(journal().get("walks").get(1).get("loads").toString()).isEqualTo("[\"hills\"]");
+	}
+
+	@Test
 	void theSameDiaryBroughtTwiceIsStoredOnce() {
 		store(DIARY);
 		assertThat(preview(DIARY)).contains("0 of 6 rows would be stored", "The journal has this already");
