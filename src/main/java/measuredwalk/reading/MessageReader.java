@@ -50,6 +50,8 @@ public final class MessageReader {
 
 	private final UrgentWording wording;
 
+	private final OtherLanguages others;
+
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
 		this.wordReader = new WordReader(lexicon);
@@ -57,6 +59,7 @@ public final class MessageReader {
 		this.screen = new EmergencyScreen(lexicon.rules());
 		this.concepts = new ConceptScreen(lexicon);
 		this.wording = UrgentWording.standard();
+		this.others = new OtherLanguages(this::readEnglish, this.wordReader::knows);
 	}
 
 	/**
@@ -85,9 +88,15 @@ public final class MessageReader {
 	}
 
 	private Reading readPart(OwnerMessage message) {
+		return this.others.read(message);
+	}
+
+	/** Reads what is English, or has been made so. */
+	private Reading readEnglish(OwnerMessage message, boolean mustBeEnglish) {
 		Words words = this.wordReader.read(message.text(), message.dogName());
 		Annotation annotation = Annotation.of(words, this.lexicon);
-		if (!this.language.isEnglish(words, message.text(), message.dogName()) || isOnlyChat(annotation, message)) {
+		if ((mustBeEnglish && !this.language.isEnglish(words, message.text(), message.dogName()))
+				|| isOnlyChat(annotation, message)) {
 			return nothing();
 		}
 		ContextReader contexts = new ContextReader(annotation);
@@ -184,7 +193,7 @@ public final class MessageReader {
 		return kinds;
 	}
 
-	private static Reading nothing() {
+	static Reading nothing() {
 		return new Reading(List.of(), List.of(), null, null, Level.NONE, List.of(), false, List.of(), null, null, null,
 				false);
 	}

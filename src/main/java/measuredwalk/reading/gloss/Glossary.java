@@ -1,0 +1,129 @@
+package measuredwalk.reading.gloss;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+
+import measuredwalk.reading.Token;
+import measuredwalk.reading.Tokeniser;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A language's phrases and their English. Safe for use by many threads.
+ */
+public final class Glossary {
+
+	private final Rules numbers;
+
+	private final Rules phrases;
+
+	private final Predicate<String> english;
+
+	private final Set<String> own = new HashSet<>();
+
+	private Glossary(Rules numbers, Rules phrases, Predicate<String> english) {
+		this.numbers = numbers;
+		this.phrases = phrases;
+		this.english = english;
+		for (Rules rules : List.of(numbers, phrases)) {
+			rules.words().stream().filter((word) -> word.length() > 1 && !english.test(word)).forEach(this.own::add);
+		}
+	}
+
+	/**
+	 * The glossary of a language, from its folder in {@code lexicon}.
+	 * @param language its two letters, such as {@code es}
+	 * @param english whether a word is English
+	 * @return the glossary
+	 * @throws IllegalStateException when a file is wrong; the message names file, line and
+	 * fix
+	 */
+	public static Glossary of(String language, Predicate<String> english) {
+		Endings endings = new Endings(GlossaryFile.read(language + "/endings.txt"));
+		GlossaryParser numbers = new GlossaryParser(endings);
+		numbers.parse(GlossaryFile.read(language + "/numbers.txt"));
+		GlossaryParser phrases = new GlossaryParser(endings);
+		GlossaryFile.read(language + "/files.txt")
+			.lines()
+			.forEach((line) -> phrases.parse(GlossaryFile.read(language + "/" + line.text())));
+		return new Glossary(new Rules(numbers.rules()), new Rules(phrases.rules()), english);
+	}
+
+	/**
+	 * The words of the language that are not English too: signs that a message is in it.
+	 * @return words without accents
+	 */
+	public Set<String> ownWords() {
+		return Set.copyOf(this.own);
+	}
+
+	/**
+	 * A message in the English of the rules.
+	 * @param text the message
+	 * @param dogName the dog's name, which is kept, or null
+	 * @return its English
+	 */
+	public Gloss gloss(String text, @Nullable String dogName) {
+		List<Word> words = numbered(words(text, dogName));
+		GlossText gloss = new GlossText(this.phrases, this.english);
+		gloss.add(words, 0, words.size());
+		return gloss.whole();
+	}
+
+	/** Numbers in words become figures, so that a phrase need not know them. */
+	private List<Word> numbered(List<Word> words) {
+		List<Word> figures = new ArrayList<>(words.size());
+		int at = 0;
+		while (at < words.size()) {
+			Rules.Chosen chosen = words.get(at).isMark() ? null : this.numbers.at(words, at);
+			if (chosen == null) {
+				figures.add(words.get(at));
+				at++;
+			}
+			else {
+				String value = chosen.rule().english();
+				figures.add(new Word(value, value, " " + value, Word.Kind.NUMBER));
+				at = chosen.fit().end();
+			}
+		}
+		return figures;
+	}
+
+	private static List<Word> words(String text, @Nullable String dogName) {
+		String name = (dogName == null) ? "" : dogName.toLowerCase(Locale.ROOT);
+		List<Token> tokens = Tokeniser.tokens(text);
+		List<Word> words = new ArrayList<>(tokens.size());
+		for (Token token : tokens) {
+			words.add(word(token, text, name));
+		}
+		return words;
+	}
+
+	private static Word word(Token token, String text, String dogName) {
+		String typed = text.substring(token.start(), token.end());
+		String blank = token.joined() ? "" : " ";
+		if (token.kind() == Token.Kind.WORD) {
+			boolean name = !dogName.isEmpty() && token.word().equals(dogName);
+			return new Word(token.word(), Folded.word(token.word()), blank + typed,
+					(name || isNamed(token, text)) ? Word.Kind.NAME : Word.Kind.WORD);
+		}
+		if (token.kind() == Token.Kind.NUMBER) {
+			String figures = Figures.english(token.word());
+			return new Word(figures, figures, blank + figures, Word.Kind.NUMBER);
+		}
+		boolean upsideDown = typed.equals("¿") || typed.equals("¡");
+		return new Word(typed, typed, upsideDown ? "" : blank + typed, Word.Kind.MARK);
+	}
+
+	/** A capital inside a sentence: 'con Rufo'. */
+	private static boolean isNamed(Token token, String text) {
+		int before = token.start() - 1;
+		return Character.isUpperCase(text.charAt(token.start())) && token.end() - token.start() > 1
+				&& Character.isLowerCase(text.charAt(token.start() + 1)) && before > 0 && text.charAt(before) == ' '
+				&& Character.isLetter(text.charAt(before - 1));
+	}
+
+}
