@@ -40,7 +40,7 @@ final class OtherLanguages {
 
 	private static Tongue tongue(String language, Predicate<String> isEnglish) {
 		Glossary glossary = Glossary.of(language, isEnglish);
-		return new Tongue(language, glossary, new OwnWords(glossary.ownWords()));
+		return new Tongue(language, glossary, new OwnWords(glossary));
 	}
 
 	Reading read(OwnerMessage message) {

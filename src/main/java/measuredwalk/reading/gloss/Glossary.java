@@ -52,11 +52,18 @@ public final class Glossary {
 		return new Glossary(new Rules(numbers.rules()), new Rules(phrases.rules()), english);
 	}
 
+	/** All words of the language, those that are English too among them. */
+	Set<String> words() {
+		Set<String> words = new HashSet<>(this.numbers.words());
+		words.addAll(this.phrases.words());
+		return words;
+	}
+
 	/**
 	 * The words of the language that are not English too: signs that a message is in it.
 	 * @return words without accents
 	 */
-	public Set<String> ownWords() {
+	Set<String> ownWords() {
 		return Set.copyOf(this.own);
 	}
 

@@ -1,7 +1,5 @@
 package measuredwalk.reading.gloss;
 
-import java.util.Set;
-
 /**
  * Tells at a glance whether a message has words of a language, so that nearly all
  * messages of other households cost nothing: a letter at a time, one table, no text made.
@@ -17,20 +15,30 @@ public final class OwnWords {
 	/** In a message of so few words one is enough. */
 	private static final int SHORT = 4;
 
-	private final boolean[] places = new boolean[PLACES];
+	/** A longer one must be made of the language's words nearly throughout, in fifths. */
+	private static final int MOST_FIFTHS = 4;
+
+	private static final byte SHARED = 1;
+
+	private static final byte OWN = 2;
+
+	private final byte[] places = new byte[PLACES];
 
 	/**
-	 * A glance for some words.
-	 * @param words the language's words that are not English, without accents
+	 * A glance for a language.
+	 * @param glossary the language's glossary
 	 */
-	public OwnWords(Set<String> words) {
-		words.forEach((word) -> {
-			int hash = 0;
-			for (int at = 0; at < word.length(); at++) {
-				hash = next(hash, word.charAt(at));
-			}
-			this.places[place(hash)] = true;
-		});
+	public OwnWords(Glossary glossary) {
+		glossary.words().forEach((word) -> this.places[place(hash(word))] = SHARED);
+		glossary.ownWords().forEach((word) -> this.places[place(hash(word))] = OWN);
+	}
+
+	private static int hash(String word) {
+		int hash = 0;
+		for (int at = 0; at < word.length(); at++) {
+			hash = next(hash, word.charAt(at));
+		}
+		return hash;
 	}
 
 	/**
@@ -41,6 +49,7 @@ public final class OwnWords {
 	public boolean areIn(String text) {
 		int words = 0;
 		int own = 0;
+		int shared = 0;
 		int hash = 0;
 		int length = 0;
 		for (int at = 0; at <= text.length(); at++) {
@@ -51,12 +60,15 @@ public final class OwnWords {
 			}
 			else if (length > 0) {
 				words++;
-				own += (length > 1 && this.places[place(hash)]) ? 1 : 0;
+				byte place = this.places[place(hash)];
+				own += (length > 1 && place == OWN) ? 1 : 0;
+				shared += (place == SHARED) ? 1 : 0;
 				hash = 0;
 				length = 0;
 			}
 		}
-		return own >= ENOUGH || (own > 0 && words <= SHORT);
+		boolean throughout = (own + shared) * 5 >= words * MOST_FIFTHS;
+		return own >= ENOUGH || (own > 0 && (words <= SHORT || throughout));
 	}
 
 	private static int next(int hash, char letter) {
