@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +23,10 @@ class AskBacks {
 
 	private final CheckIns checkIns;
 
-	AskBacks(CheckIns checkIns) {
+	private final AskBackWords words;
+
+	AskBacks(CheckIns checkIns, AskBackWords words) {
+		this.words = words;
 		this.checkIns = checkIns;
 	}
 
@@ -34,8 +38,8 @@ class AskBacks {
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
-			reply.ask(Phrase.WHICH_WAS_IT,
-					Map.of("first", unsure.readings().get(0), "second", unsure.readings().get(1)), unsure.readings());
+			List<String> readings = this.words.readings(unsure);
+			reply.ask(Phrase.WHICH_WAS_IT, Map.of("first", readings.get(0), "second", readings.get(1)), readings);
 		}
 	}
 

@@ -20,7 +20,10 @@ class SmallTalk {
 
 	private final ClinicCall call;
 
-	SmallTalk(Outbox outbox, Replies replies, ClinicCall call) {
+	private final Figures figures;
+
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, Figures figures) {
+		this.figures = figures;
 		this.outbox = outbox;
 		this.replies = replies;
 		this.call = call;
@@ -32,7 +35,7 @@ class SmallTalk {
 			reply.say(courtesy.get());
 		}
 		else if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (reading.understood()) {
 			reply.say(Phrase.NOTED);
@@ -45,7 +48,7 @@ class SmallTalk {
 	/** While a question waits, its own second wording is the ask-back. */
 	void answerInside(Turn turn, Reading reading, CheckIn open, Reply reply) {
 		if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (!reading.understood() && open.askedAgain()) {
 			reply.say(Phrase.KEPT_FOR_CLINIC);

@@ -32,7 +32,10 @@ class SuggestionWords {
 
 	private final Journal journal;
 
-	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal) {
+	private final Figures figures;
+
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, Figures figures) {
+		this.figures = figures;
 		this.suggestions = suggestions;
 		this.replies = replies;
 		this.journal = journal;
@@ -45,8 +48,8 @@ class SuggestionWords {
 			.stream()
 			.filter((walk) -> walk.facts().date().equals(suggestion.date()))
 			.count();
-		Map<String, ?> places = Map.of("dog", dog.name(), "walks", Figures.walks(suggestion.walks()), "minutes",
-				Figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
+		Map<String, ?> places = Map.of("dog", dog.name(), "walks", this.figures.walks(suggestion.walks()), "minutes",
+				this.figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
 		return this.replies.say(phrase(suggestion, taken > 0), places);
 	}
 

@@ -3,6 +3,6 @@
  * together and shows nothing to any of them.
  */
 @org.springframework.modulith.ApplicationModule(allowedDependencies = { "messaging", "conversations", "reading",
-		"reading :: quantity", "household", "journal", "tolerance", "suggestions", "prompts", "escalation", "signs" })
+		"reading :: quantity", "household", "journal", "tolerance", "suggestions", "prompts", "escalation", "signs", "speech" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.care;

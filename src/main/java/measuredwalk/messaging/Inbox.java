@@ -67,6 +67,9 @@ public class Inbox {
 	public boolean receive(String channel, Arrival arrival) {
 		Chat chat = this.chats.at(channel, arrival.address());
 		this.chats.markBack(chat.id());
+		if (arrival.language() != null) {
+			this.chats.speaks(chat.id(), arrival.language());
+		}
 		Attachment attachment = arrival.attachment();
 		int stored = this.database.sql("""
 				insert into inbox_message (channel, update_key, chat_id, sender_name, text, received_at,

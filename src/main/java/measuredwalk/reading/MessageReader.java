@@ -87,6 +87,18 @@ public final class MessageReader {
 				: LongMessage.joined(parts.stream().map(this::readPart).toList());
 	}
 
+	/**
+	 * A text in the English that its rules know, so that what is not read as a message, such
+	 * as the wish behind a command, can be looked for in one language.
+	 * @param text what was typed
+	 * @param language the two letters of the language that the household speaks
+	 * @param dogName the dog's name, which is kept, or null
+	 * @return the text itself when it is English already
+	 */
+	public String english(String text, String language, @Nullable String dogName) {
+		return this.others.english(text, language, dogName);
+	}
+
 	private Reading readPart(OwnerMessage message) {
 		return this.others.read(message);
 	}

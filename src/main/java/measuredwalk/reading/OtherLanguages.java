@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import measuredwalk.reading.gloss.Gloss;
 import measuredwalk.reading.gloss.Glossary;
 import measuredwalk.reading.gloss.OwnWords;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads messages of households that speak another language, and sees to it that an
@@ -41,6 +42,14 @@ final class OtherLanguages {
 	private static Tongue tongue(String language, Predicate<String> isEnglish) {
 		Glossary glossary = Glossary.of(language, isEnglish);
 		return new Tongue(language, glossary, new OwnWords(glossary));
+	}
+
+	String english(String text, String language, @Nullable String dogName) {
+		return this.tongues.stream()
+			.filter((tongue) -> tongue.language().equals(language))
+			.findFirst()
+			.map((tongue) -> tongue.glossary().gloss(text, dogName).text())
+			.orElse(text);
 	}
 
 	Reading read(OwnerMessage message) {
