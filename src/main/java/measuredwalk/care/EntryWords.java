@@ -82,7 +82,9 @@ class EntryWords {
 			return this.replies.word("denied", sign.kind());
 		}
 		String how = Objects.requireNonNullElse(word("severity", sign.severity()), "");
-		String seen = this.replies.word("seen", sign.kind()).replace("{how}", how).strip();
+		String seen = withDegree(this.replies.word("seen", sign.kind()), sign).replace("{how}", how)
+			.replace("  ", " ")
+			.strip();
 		String place = place(sign);
 		String words = place.isEmpty() ? seen : this.replies.part(Part.PLACE, seen, place);
 		if (sign.onsetMinute() != null) {
@@ -90,6 +92,12 @@ class EntryWords {
 		}
 		return (sign.when() != null)
 				? this.replies.part(Part.SEEN_WHEN, words, this.replies.word("when", sign.when())) : words;
+	}
+
+	/** In some languages a noun needs another word for how bad it was than a verb. */
+	private String withDegree(String words, Sign sign) {
+		return words.contains("{degree}")
+				? words.replace("{degree}", Objects.requireNonNullElse(word("degree", sign.severity()), "")) : words;
 	}
 
 	/** Dragging is of a back foot already: only the side is news. */

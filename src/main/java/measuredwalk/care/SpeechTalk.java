@@ -56,7 +56,7 @@ class SpeechTalk {
 		return this.households.speechIn(chatId)
 			.or(() -> welcome(chatId).flatMap((open) -> Optional.ofNullable(open.remembered().get(CHOSEN)))
 				.flatMap(this.tongues::of)
-				.map((tongue) -> Speech.usual().inLanguage(tongue.tag(), tongue.units())))
+				.map(Tongue::speech))
 			.orElse(Speech.usual());
 	}
 
@@ -156,8 +156,7 @@ class SpeechTalk {
 	}
 
 	private String offer(Tongue tongue) {
-		return Speaking.as(Speech.usual().inLanguage(tongue.tag(), tongue.units()),
-				() -> this.replies.say(Phrase.SPEECH_OFFER));
+		return Speaking.as(tongue.speech(), () -> this.replies.say(Phrase.SPEECH_OFFER));
 	}
 
 	private static String languageOf(Tongue tongue) {
@@ -179,7 +178,7 @@ class SpeechTalk {
 			return false;
 		}
 		this.checkIns.remember(open.get().id(), CHOSEN, named.get().tag());
-		Speaking.change(Speech.usual().inLanguage(named.get().tag(), named.get().units()));
+		Speaking.change(named.get().speech());
 		String dog = open.get().remembered().getOrDefault("name", this.replies.part(Part.YOUR_DOG));
 		this.checkIns.waiting(open.get().id(), Map.of("dog", dog)).ifPresent(reply::ask);
 		return true;

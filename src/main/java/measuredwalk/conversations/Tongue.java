@@ -2,6 +2,7 @@ package measuredwalk.conversations;
 
 import java.util.List;
 
+import measuredwalk.speech.Speech;
 import measuredwalk.speech.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,14 @@ public record Tongue(String tag, String name, @Nullable String folder, @Nullable
 
 	public Tongue {
 		called = List.copyOf(called);
+	}
+
+	/**
+	 * How somebody is spoken to who chose this language and nothing else.
+	 * @return the speech
+	 */
+	public Speech speech() {
+		return Speech.usual().inLanguage(this.tag, this.units);
 	}
 
 }

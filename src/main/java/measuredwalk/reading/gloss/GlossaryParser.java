@@ -13,7 +13,7 @@ import measuredwalk.reading.lexicon.Phrase;
 /**
  * Reads a glossary's lines: {@code se? ~sentar => sat down}. A plain word is that form
  * alone, {@code ~word} all its forms, {@code =word} is typed with these very accents,
- * {@code <n>} a number, {@code <name>} up to three words of a class, {@code <name!>} one of
+ * {@code <n>} a number, {@code <m>} one below 60, {@code <name>} up to three words of a class, {@code <name!>} one of
  * them that is not kept, {@code ..} up to two
  * words of any kind, {@code ^} the beginning or end of a clause. {@code a|b}, {@code word?}
  * and {@code (a b|c)} are as in the English lexicon, and {@code class name: words} makes a
@@ -71,6 +71,9 @@ final class GlossaryParser {
 		}
 		String english = sides[1].strip().equals("-") ? "" : sides[1].strip();
 		long kept = 0;
+		if (sides[0].contains("|(") || sides[0].contains(")|")) {
+			throw line.error("a bracket stands beside |", "Put the whole choice in brackets: (one|two words)");
+		}
 		for (String phrase : sides[0].split(";", -1)) {
 			for (List<String> words : Phrase.writtenOut(choices(phrase.strip()))) {
 				List<Piece> pieces = pieces(words, line);
@@ -86,7 +89,7 @@ final class GlossaryParser {
 		for (int at = english.indexOf('$'); at >= 0; at = english.indexOf('$', at + 1)) {
 			if (at + 1 == english.length() || english.charAt(at + 1) - '0' > kept) {
 				throw line.error("the English asks for more than the phrase keeps",
-						"Only <n>, <class> and .. are kept; $1 is the first of them");
+						"Only <n>, <m>, <class> and .. are kept; $1 is the first of them");
 			}
 		}
 	}
@@ -118,6 +121,7 @@ final class GlossaryParser {
 		return switch (word) {
 			case "^" -> Piece.EDGE;
 			case "<n>" -> Piece.FIGURE;
+			case "<m>" -> Piece.MINUTE;
 			case ".." -> Piece.between(MOST_BETWEEN, Set.of());
 			default -> word.startsWith("<") ? ofClass(word, line)
 					: word.startsWith("=") ? Piece.accented(word.substring(1)) : Piece.oneOf(forms(word));

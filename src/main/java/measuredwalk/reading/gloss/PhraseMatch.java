@@ -43,7 +43,7 @@ final class PhraseMatch {
 		return switch (here.kind()) {
 			case EDGE -> isEdge(at) ? fit(at, piece + 1) : -1;
 			case BETWEEN -> between(at, piece, here);
-			case FIGURE -> isFitting(at, here) ? keeping(at, at + 1, piece) : -1;
+			case FIGURE, MINUTE -> isFitting(at, here) ? keeping(at, at + 1, piece) : -1;
 			case ONE_OF, ACCENTED -> isFitting(at, here) ? fit(at + 1, piece + 1) : -1;
 		};
 	}

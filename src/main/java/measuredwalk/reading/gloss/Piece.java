@@ -21,6 +21,8 @@ record Piece(Kind kind, Set<String> words, int most) {
 		ACCENTED,
 		/** A number, kept. */
 		FIGURE,
+		/** A whole number below 60, kept: the minutes of an hour. */
+		MINUTE,
 		/** Some words between, kept and glossed by themselves. */
 		BETWEEN,
 		/** The beginning or the end of a clause. */
@@ -31,6 +33,8 @@ record Piece(Kind kind, Set<String> words, int most) {
 	static final Piece EDGE = new Piece(Kind.EDGE, Set.of(), 0);
 
 	static final Piece FIGURE = new Piece(Kind.FIGURE, Set.of(), 1);
+
+	static final Piece MINUTE = new Piece(Kind.MINUTE, Set.of(), 1);
 
 	static Piece oneOf(Set<String> words) {
 		return new Piece(Kind.ONE_OF, Set.copyOf(words), 1);
@@ -45,7 +49,7 @@ record Piece(Kind kind, Set<String> words, int most) {
 	}
 
 	boolean isKept() {
-		return this.kind == Kind.FIGURE || this.kind == Kind.BETWEEN;
+		return this.kind == Kind.FIGURE || this.kind == Kind.MINUTE || this.kind == Kind.BETWEEN;
 	}
 
 	boolean isOwnWord() {
@@ -57,10 +61,15 @@ record Piece(Kind kind, Set<String> words, int most) {
 			case ONE_OF -> this.words.contains(word.plain());
 			case ACCENTED -> this.words.contains(word.typed());
 			case FIGURE -> word.kind() == Word.Kind.NUMBER;
+			case MINUTE -> word.kind() == Word.Kind.NUMBER && isMinute(word.plain());
 			case BETWEEN -> word.kind() == Word.Kind.WORD
 					&& (this.words.isEmpty() || this.words.contains(word.plain()));
 			case EDGE -> false;
 		};
+	}
+
+	private static boolean isMinute(String figures) {
+		return figures.length() <= 2 && figures.chars().allMatch(Character::isDigit) && figures.charAt(0) < '6';
 	}
 
 }

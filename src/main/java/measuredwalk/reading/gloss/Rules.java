@@ -32,7 +32,7 @@ final class Rules {
 		for (GlossRule rule : rules) {
 			Piece first = rule.pieces().stream().filter(Piece::isOwnWord).findFirst().orElseThrow();
 			Set<String> keys = switch (first.kind()) {
-				case FIGURE -> Set.of(ANY_NUMBER);
+				case FIGURE, MINUTE -> Set.of(ANY_NUMBER);
 				case ACCENTED -> Set.of(Folded.word(first.words().iterator().next()));
 				default -> first.words();
 			};
