@@ -6,6 +6,11 @@ import java.util.function.Predicate;
 /** Writes the English of a message, phrase by phrase. */
 final class GlossText {
 
+	private static final String DENIAL = " not";
+
+	/** What is denied is not known, but must not be what stands before it. */
+	private static final String SOMETHING = " know";
+
 	private final Rules phrases;
 
 	private final Predicate<String> english;
@@ -71,6 +76,14 @@ final class GlossText {
 		if (!left) {
 			this.text.append(word.text());
 		}
+		else if (endsInDenial()) {
+			this.text.append(SOMETHING);
+		}
+	}
+
+	private boolean endsInDenial() {
+		int from = this.text.length() - DENIAL.length();
+		return from >= 0 && this.text.indexOf(DENIAL, from) == from;
 	}
 
 	Gloss whole() {
