@@ -30,8 +30,7 @@ class ClinicCall {
 			return this.replies.part(Part.USUAL_NUMBER);
 		}
 		String later = contact.outOfHoursPhone();
-		return (later.isBlank() || later.equals(phone)) ? phone
-				: this.replies.part(Part.OUT_OF_HOURS, phone, later);
+		return (later.isBlank() || later.equals(phone)) ? phone : this.replies.part(Part.OUT_OF_HOURS, phone, later);
 	}
 
 	String whomToCall(String dogName) {

@@ -37,7 +37,8 @@ class EarlierDogs {
 	void ask(long chatId, List<Dog> joined, Reply reply) {
 		List<Dog> earlier = this.households.dogsLeftFor(chatId);
 		if (!earlier.isEmpty()) {
-			reply.ask(Phrase.KEEP_BOTH, Map.of("earlier", and(earlier)), List.of(this.replies.part(Part.KEEP_BOTH), this.replies.part(Part.ONLY, and(joined))));
+			reply.ask(Phrase.KEEP_BOTH, Map.of("earlier", and(earlier)),
+					List.of(this.replies.part(Part.KEEP_BOTH), this.replies.part(Part.ONLY, and(joined))));
 		}
 	}
 

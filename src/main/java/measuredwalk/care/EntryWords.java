@@ -56,8 +56,8 @@ class EntryWords {
 		if (date.equals(today)) {
 			return this.replies.part(Part.THIS_MORNING);
 		}
-		return date.equals(today.minusDays(1)) ? this.replies.part(Part.YESTERDAY_MORNING) : this.replies
-			.part(Part.ON_DAY, this.replies.part(Part.MORNING), this.figures.day(date, today));
+		return date.equals(today.minusDays(1)) ? this.replies.part(Part.YESTERDAY_MORNING)
+				: this.replies.part(Part.ON_DAY, this.replies.part(Part.MORNING), this.figures.day(date, today));
 	}
 
 	/** All that a message left in the journal. */
@@ -90,8 +90,8 @@ class EntryWords {
 		if (sign.onsetMinute() != null) {
 			return onset(words, sign.onsetMinute());
 		}
-		return (sign.when() != null)
-				? this.replies.part(Part.SEEN_WHEN, words, this.replies.word("when", sign.when())) : words;
+		return (sign.when() != null) ? this.replies.part(Part.SEEN_WHEN, words, this.replies.word("when", sign.when()))
+				: words;
 	}
 
 	/** In some languages a noun needs another word for how bad it was than a verb. */

@@ -52,8 +52,9 @@ class ExportWords {
 	String of(Dog dog) {
 		List<String> lines = new ArrayList<>();
 		lines.add(this.replies.say(Phrase.EXPORT, Map.of("dog", dog.name())));
-		lines.add(this.replies.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks",
-				this.figures.walks(dog.plan().walksPerDay()), "minutes", this.figures.minutes(dog.plan().planMinutes()))));
+		lines.add(this.replies.say(Phrase.PLAN,
+				Map.of("dog", dog.name(), "walks", this.figures.walks(dog.plan().walksPerDay()), "minutes",
+						this.figures.minutes(dog.plan().planMinutes()))));
 		this.households.medicationsOf(dog.id()).stream().map(this::medicine).forEach(lines::add);
 		Stream.of(mornings(dog), walks(dog), notes(dog))
 			.flatMap((each) -> each)

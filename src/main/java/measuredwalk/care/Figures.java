@@ -14,7 +14,9 @@ import measuredwalk.speech.Speaking;
 import measuredwalk.speech.Units;
 import org.springframework.stereotype.Component;
 
-/** Figures, days and lists as people say them, in the language of whoever is spoken to. */
+/**
+ * Figures, days and lists as people say them, in the language of whoever is spoken to.
+ */
 @Component
 class Figures {
 

@@ -58,7 +58,8 @@ class HoursTalk {
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {
-		HoursWish wish = HoursWish.read(Ears.english(words, turn.speech(), turn.dog().name()), turn.dog().household().hours());
+		HoursWish wish = HoursWish.read(Ears.english(words, turn.speech(), turn.dog().name()),
+				turn.dog().household().hours());
 		if (!wish.understood()) {
 			return false;
 		}

@@ -98,8 +98,9 @@ class Joining {
 	/** What this is and is not, the plan, and whom to call. */
 	private void greet(List<Dog> dogs, Reply reply) {
 		reply.say(Phrase.GREETING, Map.of("dog", and(dogs)));
-		dogs.forEach((dog) -> reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks",
-				this.figures.walks(dog.plan().walksPerDay()), "minutes", this.figures.minutes(dog.plan().planMinutes()))));
+		dogs.forEach((dog) -> reply.say(Phrase.PLAN,
+				Map.of("dog", dog.name(), "walks", this.figures.walks(dog.plan().walksPerDay()), "minutes",
+						this.figures.minutes(dog.plan().planMinutes()))));
 		reply.say(this.call.whomToCall(this.figures.or(dogs.stream().map(Dog::name).toList())));
 	}
 

@@ -44,8 +44,7 @@ class Leaving {
 			leave(turn, reply);
 		}
 		else {
-			reply.ask(Phrase.LEAVE_LAST, places(turn),
-					List.of(this.replies.part(Part.KEEP_FOR_CLINIC)));
+			reply.ask(Phrase.LEAVE_LAST, places(turn), List.of(this.replies.part(Part.KEEP_FOR_CLINIC)));
 		}
 	}
 

@@ -60,8 +60,8 @@ class Reminder {
 	void remind(CheckIn open) {
 		Dog dog = this.households.dog(Objects.requireNonNull(open.dogId())).orElseThrow();
 		if (welcome(dog, open) && !told(dog, open)) {
-			Speaking.as(dog.household().speech(), () -> this.whom.next(dog, open.chatId())
-				.ifPresent((carer) -> remind(dog, open, carer)));
+			Speaking.as(dog.household().speech(),
+					() -> this.whom.next(dog, open.chatId()).ifPresent((carer) -> remind(dog, open, carer)));
 		}
 	}
 

@@ -95,7 +95,8 @@ class SetUp {
 		if (plausible) {
 			this.checkIns.remember(open.id(), NAME, name);
 		}
-		next(open, plausible ? Set.of(Slot.DOG_NAME) : Set.of(), plausible ? name : this.replies.part(Part.YOUR_DOG), reply);
+		next(open, plausible ? Set.of(Slot.DOG_NAME) : Set.of(), plausible ? name : this.replies.part(Part.YOUR_DOG),
+				reply);
 	}
 
 	private void takeHabit(CheckIn open, IncomingMessage message, Reading reading, Reply reply) {

@@ -92,9 +92,8 @@ class SpeechTalk {
 
 	private boolean askedLast(long chatId) {
 		String last = this.outbox.lastText(chatId).orElse("");
-		return last.equals(this.replies.say(Phrase.SPEECH, places())) || this.tongues.all()
-			.stream()
-			.anyMatch((tongue) -> last.equals(offer(tongue)));
+		return last.equals(this.replies.say(Phrase.SPEECH, places()))
+				|| this.tongues.all().stream().anyMatch((tongue) -> last.equals(offer(tongue)));
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {

@@ -49,7 +49,8 @@ class SuggestionWords {
 			.filter((walk) -> walk.facts().date().equals(suggestion.date()))
 			.count();
 		Map<String, ?> places = Map.of("dog", dog.name(), "walks", this.figures.walks(suggestion.walks()), "minutes",
-				this.figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
+				this.figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason",
+				reason(suggestion, dog));
 		return this.replies.say(phrase(suggestion, taken > 0), places);
 	}
 

@@ -24,7 +24,9 @@ final class InEachLanguage<T> {
 		this.usual = usual;
 	}
 
-	/** Reads it in every language that the files have, each with both words for a clinic. */
+	/**
+	 * Reads it in every language that the files have, each with both words for a clinic.
+	 */
 	static <T> InEachLanguage<T> read(ConversationFiles files, Function<ConversationFiles, T> reader) {
 		Tongues tongues = Tongues.read(files);
 		InEachLanguage<T> all = new InEachLanguage<>(reader.apply(files));

@@ -95,5 +95,4 @@ record Texts(String file, Map<Phrase, String> phrases, Map<String, Map<String, S
 			.collect(Collectors.toCollection(TreeSet::new));
 	}
 
-
 }

@@ -71,8 +71,7 @@ public final class Tongues {
 	 */
 	public Optional<Tongue> meantBy(String code) {
 		String language = Locale.forLanguageTag(code).getLanguage();
-		return of(code)
-			.or(() -> first((tongue) -> Locale.forLanguageTag(tongue.tag()).getLanguage().equals(language)));
+		return of(code).or(() -> first((tongue) -> Locale.forLanguageTag(tongue.tag()).getLanguage().equals(language)));
 	}
 
 	/**
@@ -89,7 +88,11 @@ public final class Tongues {
 	}
 
 	private static int longest(Tongue tongue, String said) {
-		String name = tongue.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L} ]", " ").replaceAll(" +", " ").strip();
+		String name = tongue.name()
+			.toLowerCase(Locale.ROOT)
+			.replaceAll("[^\\p{L} ]", " ")
+			.replaceAll(" +", " ")
+			.strip();
 		return java.util.stream.Stream.concat(tongue.called().stream(), java.util.stream.Stream.of(name))
 			.filter((word) -> said.contains(" " + word + " "))
 			.mapToInt(String::length)

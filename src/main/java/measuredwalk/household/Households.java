@@ -150,8 +150,8 @@ public class Households {
 	/**
 	 * How the people of a chat are spoken to.
 	 * @param chatId the chat
-	 * @return the speech of the household that it joined last, or empty when it belongs to
-	 * none
+	 * @return the speech of the household that it joined last, or empty when it belongs
+	 * to none
 	 */
 	@Transactional(readOnly = true)
 	public Optional<Speech> speechIn(long chatId) {

@@ -88,8 +88,8 @@ public final class MessageReader {
 	}
 
 	/**
-	 * A text in the English that its rules know, so that what is not read as a message, such
-	 * as the wish behind a command, can be looked for in one language.
+	 * A text in the English that its rules know, so that what is not read as a message,
+	 * such as the wish behind a command, can be looked for in one language.
 	 * @param text what was typed
 	 * @param language the two letters of the language that the household speaks
 	 * @param dogName the dog's name, which is kept, or null

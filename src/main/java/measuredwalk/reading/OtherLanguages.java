@@ -72,8 +72,7 @@ final class OtherLanguages {
 	private Reading inTongue(OwnerMessage message, Tongue tongue) {
 		Reading glossed = glossed(message, tongue);
 		Reading english = isUrgent(glossed) ? glossed : this.english.read(message, true);
-		boolean inEnglish = english.understood() && !tongue.own().areIn(message.text())
-				&& tellsMore(english, glossed);
+		boolean inEnglish = english.understood() && !tongue.own().areIn(message.text()) && tellsMore(english, glossed);
 		return (inEnglish || isUrgent(english)) ? english : glossed;
 	}
 

@@ -21,7 +21,8 @@ class CommandListTests {
 	@Test
 	void everyCommandIsDescribedInSpanishToo() {
 		ResourceBundle usual = ResourceBundle.getBundle("measuredwalk.telegram.commands", Locale.ROOT);
-		ResourceBundle spanish = ResourceBundle.getBundle("measuredwalk.telegram.commands", Locale.forLanguageTag("es"));
+		ResourceBundle spanish = ResourceBundle.getBundle("measuredwalk.telegram.commands",
+				Locale.forLanguageTag("es"));
 		assertThat(usual.keySet()).allSatisfy((name) -> {
 			assertThat(spanish.getString(name)).isNotEqualTo(usual.getString(name));
 			assertThat(spanish.getString(name).length()).isLessThanOrEqualTo(256);

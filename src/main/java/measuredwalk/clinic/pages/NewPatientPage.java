@@ -61,7 +61,8 @@ class NewPatientPage {
 	}
 
 	@PostMapping("/clinic/dogs")
-	String enrol(NewPatientForm form, @RequestParam(defaultValue = "en-GB") String language, Principal staff, Model model, RedirectAttributes next) {
+	String enrol(NewPatientForm form, @RequestParam(defaultValue = "en-GB") String language, Principal staff,
+			Model model, RedirectAttributes next) {
 		try {
 			Enrolment enrolment = this.households.enrol(form.newDog(), staff.getName());
 			this.tongues.of(language)

@@ -45,7 +45,8 @@ class OwnerWords {
 
 	/** In the household's language if the file has that, otherwise in English. */
 	private String word(String name, Speech speech) {
-		String usual = Objects.requireNonNull(this.words.getProperty(name), FILE + " must have the words '" + name + "'");
+		String usual = Objects.requireNonNull(this.words.getProperty(name),
+				FILE + " must have the words '" + name + "'");
 		return this.words.getProperty(name + "." + speech.language(), usual);
 	}
 

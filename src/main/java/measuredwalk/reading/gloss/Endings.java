@@ -54,12 +54,16 @@ final class Endings {
 		forms.addAll(this.irregular.getOrDefault(word, List.of()));
 		this.endings.keySet().stream().filter(word::endsWith).findFirst().ifPresent((ending) -> {
 			String stem = word.substring(0, word.length() - ending.length());
-			this.endings.get(ending).forEach((other) -> forms.add(spelled(ending, stem, other.equals("-") ? "" : other)));
+			this.endings.get(ending)
+				.forEach((other) -> forms.add(spelled(ending, stem, other.equals("-") ? "" : other)));
 		});
 		return forms;
 	}
 
-	/** In some words, such as those in 'ar', a stem's last letter may be spelled otherwise before an ending: 'toque', not 'toce', from 'tocar'. */
+	/**
+	 * In some words, such as those in 'ar', a stem's last letter may be spelled otherwise
+	 * before an ending: 'toque', not 'toce', from 'tocar'.
+	 */
 	private String spelled(String kind, String stem, String ending) {
 		for (Map.Entry<String, String> change : this.changes.entrySet()) {
 			String[] condition = change.getKey().split(" ", 2);

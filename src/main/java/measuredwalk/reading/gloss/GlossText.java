@@ -67,7 +67,9 @@ final class GlossText {
 		}
 	}
 
-	/** What the glossary does not know is left out, lest it be taken for an English slip. */
+	/**
+	 * What the glossary does not know is left out, lest it be taken for an English slip.
+	 */
 	private void addAlone(Word word) {
 		boolean left = word.kind() == Word.Kind.WORD && !this.english.test(word.typed());
 		if (word.kind() == Word.Kind.WORD) {

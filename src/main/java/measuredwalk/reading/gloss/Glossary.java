@@ -16,6 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Glossary {
 
+	/**
+	 * A number, its comma and its tenths are three tokens; tenths have at most two
+	 * figures.
+	 */
+	private static final int COMMA_AND_TENTHS = 3;
+
 	private final Rules numbers;
 
 	private final Rules phrases;
@@ -38,8 +44,8 @@ public final class Glossary {
 	 * @param language its two letters, such as {@code es}
 	 * @param english whether a word is English
 	 * @return the glossary
-	 * @throws IllegalStateException when a file is wrong; the message names file, line and
-	 * fix
+	 * @throws IllegalStateException when a file is wrong; the message names file, line
+	 * and fix
 	 */
 	public static Glossary of(String language, Predicate<String> english) {
 		Endings endings = new Endings(GlossaryFile.read(language + "/endings.txt"));
@@ -103,10 +109,30 @@ public final class Glossary {
 		String name = (dogName == null) ? "" : dogName.toLowerCase(Locale.ROOT);
 		List<Token> tokens = Tokeniser.tokens(text);
 		List<Word> words = new ArrayList<>(tokens.size());
-		for (Token token : tokens) {
-			words.add(word(token, text, name));
+		int at = 0;
+		while (at < tokens.size()) {
+			boolean tenths = isNumberWithTenths(tokens, at);
+			words.add(tenths ? number(tokens.get(at), tokens.get(at).word() + "," + tokens.get(at + 2).word())
+					: word(tokens.get(at), text, name));
+			at += tenths ? COMMA_AND_TENTHS : 1;
 		}
 		return words;
+	}
+
+	/** '1,5' is one number in much of the world, and two to the tokeniser. */
+	private static boolean isNumberWithTenths(List<Token> tokens, int at) {
+		if (at + 2 >= tokens.size() || tokens.get(at).kind() != Token.Kind.NUMBER) {
+			return false;
+		}
+		Token comma = tokens.get(at + 1);
+		Token tenths = tokens.get(at + 2);
+		return comma.is(",") && comma.joined() && tenths.joined() && tenths.kind() == Token.Kind.NUMBER
+				&& tenths.word().length() < COMMA_AND_TENTHS;
+	}
+
+	private static Word number(Token token, String typed) {
+		String figures = Figures.english(typed);
+		return new Word(figures, figures, (token.joined() ? "" : " ") + figures, Word.Kind.NUMBER);
 	}
 
 	private static Word word(Token token, String text, String dogName) {
@@ -118,8 +144,7 @@ public final class Glossary {
 					(name || isNamed(token, text)) ? Word.Kind.NAME : Word.Kind.WORD);
 		}
 		if (token.kind() == Token.Kind.NUMBER) {
-			String figures = Figures.english(token.word());
-			return new Word(figures, figures, blank + figures, Word.Kind.NUMBER);
+			return number(token, token.word());
 		}
 		boolean upsideDown = typed.equals("¿") || typed.equals("¡");
 		return new Word(typed, typed, upsideDown ? "" : blank + typed, Word.Kind.MARK);

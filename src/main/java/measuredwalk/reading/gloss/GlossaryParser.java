@@ -13,10 +13,10 @@ import measuredwalk.reading.lexicon.Phrase;
 /**
  * Reads a glossary's lines: {@code se? ~sentar => sat down}. A plain word is that form
  * alone, {@code ~word} all its forms, {@code =word} is typed with these very accents,
- * {@code <n>} a number, {@code <m>} one below 60, {@code <name>} up to three words of a class, {@code <name!>} one of
- * them that is not kept, {@code ..} up to two
- * words of any kind, {@code ^} the beginning or end of a clause. {@code a|b}, {@code word?}
- * and {@code (a b|c)} are as in the English lexicon, and {@code class name: words} makes a
+ * {@code <n>} a number, {@code <m>} one below 60, {@code <name>} up to three words of a
+ * class, {@code <name!>} one of them that is not kept, {@code ..} up to two words of any
+ * kind, {@code ^} the beginning or end of a clause. {@code a|b}, {@code word?} and
+ * {@code (a b|c)} are as in the English lexicon, and {@code class name: words} makes a
  * class.
  */
 final class GlossaryParser {
@@ -67,7 +67,8 @@ final class GlossaryParser {
 	private void addRules(GlossaryFile.Line line) {
 		String[] sides = line.text().split("=>", 2);
 		if (sides.length < 2) {
-			throw line.error("'" + line.text() + "' has no English", "Write it as 'phrase => English', or '=> -' for none");
+			throw line.error("'" + line.text() + "' has no English",
+					"Write it as 'phrase => English', or '=> -' for none");
 		}
 		String english = sides[1].strip().equals("-") ? "" : sides[1].strip();
 		long kept = 0;
@@ -128,7 +129,10 @@ final class GlossaryParser {
 		};
 	}
 
-	/** {@code <name>} is up to three words of a class, {@code <name!>} exactly one, not kept. */
+	/**
+	 * {@code <name>} is up to three words of a class, {@code <name!>} exactly one, not
+	 * kept.
+	 */
 	private Piece ofClass(String name, GlossaryFile.Line line) {
 		boolean one = name.endsWith("!>");
 		Set<String> words = this.classes.get(one ? name.replace("!", "") : name);

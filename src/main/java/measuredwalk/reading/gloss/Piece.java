@@ -17,7 +17,9 @@ record Piece(Kind kind, Set<String> words, int most) {
 
 		/** Any of some words. */
 		ONE_OF,
-		/** One word with its accents, where these tell it from another: 'sí' is not 'si'. */
+		/**
+		 * One word with its accents, where these tell it from another: 'sí' is not 'si'.
+		 */
 		ACCENTED,
 		/** A number, kept. */
 		FIGURE,
@@ -62,8 +64,8 @@ record Piece(Kind kind, Set<String> words, int most) {
 			case ACCENTED -> this.words.contains(word.typed());
 			case FIGURE -> word.kind() == Word.Kind.NUMBER;
 			case MINUTE -> word.kind() == Word.Kind.NUMBER && isMinute(word.plain());
-			case BETWEEN -> word.kind() == Word.Kind.WORD
-					&& (this.words.isEmpty() || this.words.contains(word.plain()));
+			case BETWEEN ->
+				word.kind() == Word.Kind.WORD && (this.words.isEmpty() || this.words.contains(word.plain()));
 			case EDGE -> false;
 		};
 	}

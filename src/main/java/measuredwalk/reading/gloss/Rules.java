@@ -45,7 +45,10 @@ final class Rules {
 		return this.words;
 	}
 
-	/** The longest phrase that begins at a word; of equally long ones the first in the files. */
+	/**
+	 * The longest phrase that begins at a word; of equally long ones the first in the
+	 * files.
+	 */
 	@Nullable Chosen at(List<Word> words, int at) {
 		Word word = words.get(at);
 		Chosen chosen = longest(words, at, this.byFirst.getOrDefault(word.plain(), List.of()), null);
