@@ -63,6 +63,8 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final List<String> commands = new CopyOnWriteArrayList<>();
 
+	private final Map<String, String> descriptions = new ConcurrentHashMap<>();
+
 	private volatile String webhook = "";
 
 	private volatile boolean tokenRevoked;
@@ -158,6 +160,25 @@ final class BotApiStandIn implements AutoCloseable {
 		return List.copyOf(this.commands);
 	}
 
+	/** What is shown beside a command in a language, or null. */
+	String described(String language, String command) {
+		return this.descriptions.get(language + "/" + command);
+	}
+
+	private void takeCommands(JsonNode call) {
+		String language = call.path("language_code").asText("");
+		if (language.isEmpty()) {
+			this.commands.clear();
+		}
+		call.path("commands").forEach((each) -> {
+			String command = each.path("command").asText();
+			this.descriptions.put(language + "/" + command, each.path("description").asText());
+			if (language.isEmpty()) {
+				this.commands.add(command);
+			}
+		});
+	}
+
 	String webhook() {
 		return this.webhook;
 	}
@@ -228,10 +249,7 @@ final class BotApiStandIn implements AutoCloseable {
 			case "getupdates" -> getUpdates(this.mapper.readTree(body));
 			case "sendmessage" -> sendMessage(exchange.getRequestURI().getPath(), this.mapper.readTree(body));
 			case "setmycommands" -> {
-				this.commands.clear();
-				this.mapper.readTree(body)
-					.path("commands")
-					.forEach((each) -> this.commands.add(each.path("command").asText()));
+				takeCommands(this.mapper.readTree(body));
 				yield ok(this.mapper.getNodeFactory().booleanNode(true));
 			}
 			case "setwebhook" -> {
