@@ -1,6 +1,7 @@
 package measuredwalk.care;
 
 import java.util.List;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.Set;
 
@@ -133,8 +134,8 @@ class Ears {
 	}
 
 	/** Words in the English that answers are looked for in. */
-	static String english(String text, Speech speech, String dogName) {
-		return MessageReader.standard().english(text, speech.language(), dogName);
+	static String english(String text, Speech speech, Collection<String> names) {
+		return MessageReader.standard().english(text, speech.language(), names);
 	}
 
 	static boolean asks(@Nullable CheckIn checkIn, Slot slot) {

@@ -58,7 +58,7 @@ class HoursTalk {
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {
-		HoursWish wish = HoursWish.read(Ears.english(words, turn.speech(), turn.dog().name()),
+		HoursWish wish = HoursWish.read(Ears.english(words, turn.speech(), turn.allNames()),
 				turn.dog().household().hours());
 		if (!wish.understood()) {
 			return false;

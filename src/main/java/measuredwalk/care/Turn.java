@@ -60,7 +60,7 @@ record Turn(IncomingMessage message, Carer carer, Dog dog, List<Dog> dogs, Strin
 	 * language they are in.
 	 */
 	String english() {
-		return Ears.english(this.text, speech(), this.dog.name());
+		return Ears.english(this.text, speech(), allNames());
 	}
 
 	/** All dogs of this dog's household. */

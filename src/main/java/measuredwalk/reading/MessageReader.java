@@ -1,6 +1,7 @@
 package measuredwalk.reading;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -92,11 +93,11 @@ public final class MessageReader {
 	 * such as the wish behind a command, can be looked for in one language.
 	 * @param text what was typed
 	 * @param language the two letters of the language that the household speaks
-	 * @param dogName the dog's name, which is kept, or null
+	 * @param names names of dogs, which are kept
 	 * @return the text itself when it is English already
 	 */
-	public String english(String text, String language, @Nullable String dogName) {
-		return this.others.english(text, language, dogName);
+	public String english(String text, String language, Collection<String> names) {
+		return this.others.english(text, language, names);
 	}
 
 	private Reading readPart(OwnerMessage message) {

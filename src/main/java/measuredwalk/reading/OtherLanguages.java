@@ -1,12 +1,12 @@
 package measuredwalk.reading;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
 
 import measuredwalk.reading.gloss.Gloss;
 import measuredwalk.reading.gloss.Glossary;
 import measuredwalk.reading.gloss.OwnWords;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads messages of households that speak another language, and sees to it that an
@@ -44,11 +44,11 @@ final class OtherLanguages {
 		return new Tongue(language, glossary, new OwnWords(glossary));
 	}
 
-	String english(String text, String language, @Nullable String dogName) {
+	String english(String text, String language, Collection<String> names) {
 		return this.tongues.stream()
 			.filter((tongue) -> tongue.language().equals(language))
 			.findFirst()
-			.map((tongue) -> tongue.glossary().gloss(text, dogName).text())
+			.map((tongue) -> tongue.glossary().gloss(text, names).text())
 			.orElse(text);
 	}
 
@@ -82,7 +82,8 @@ final class OtherLanguages {
 	}
 
 	private Reading glossed(OwnerMessage message, Tongue tongue) {
-		Gloss gloss = tongue.glossary().gloss(message.text(), message.dogName());
+		Gloss gloss = tongue.glossary()
+			.gloss(message.text(), (message.dogName() == null) ? List.of() : List.of(message.dogName()));
 		return gloss.isUnderstood() ? this.english.read(message.withText(gloss.text()), false)
 				: MessageReader.nothing();
 	}

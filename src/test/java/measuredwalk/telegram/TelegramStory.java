@@ -111,7 +111,8 @@ abstract class TelegramStory {
 
 	@Test
 	void tellsItsCommandsInSpanishToo() {
-		eventually().untilAsserted(() -> assertThat(api.described("es", "walk")).isEqualTo("Cuéntame cómo fue un paseo"));
+		eventually()
+			.untilAsserted(() -> assertThat(api.described("es", "walk")).isEqualTo("Cuéntame cómo fue un paseo"));
 		assertThat(api.described("", "walk")).isEqualTo("Tell me how a walk went");
 	}
 
@@ -124,10 +125,11 @@ abstract class TelegramStory {
 		people.say(this.chat, "Español");
 		eventually().untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).startsWith("¿Cómo se llama tu perr"));
 		people.say(this.chat, "Canela");
-		eventually().untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).contains("¿Cuántos minutos camina Canela"));
+		eventually()
+			.untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).contains("¿Cuántos minutos camina Canela"));
 		people.say(this.chat, "un cuarto de hora");
-		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat)).anySatisfy(
-				(text) -> assertThat(text).startsWith("Gracias. Empiezo con calma: 2 paseos de 15 minutos")));
+		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat))
+			.anySatisfy((text) -> assertThat(text).startsWith("Gracias. Empiezo con calma: 2 paseos de 15 minutos")));
 		people.say(this.chat, "18 minutos, sin cojera");
 		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat))
 			.anySatisfy((text) -> assertThat(text).startsWith("Apuntado: 18 minutos hoy; sin cojera")));

@@ -71,7 +71,7 @@ final class GlossText {
 	 * What the glossary does not know is left out, lest it be taken for an English slip.
 	 */
 	private void addAlone(Word word) {
-		boolean left = word.kind() == Word.Kind.WORD && !this.english.test(word.typed());
+		boolean left = word.kind() == Word.Kind.WORD && !this.english.test(word.typed()) && !isNameLike(word);
 		if (word.kind() == Word.Kind.WORD) {
 			this.unknown += left ? 1 : 0;
 		}
@@ -81,6 +81,12 @@ final class GlossText {
 		else if (endsInDenial()) {
 			this.text.append(SOMETHING);
 		}
+	}
+
+	/** 'Rex cojea': a word with a capital that no list knows is somebody. */
+	private static boolean isNameLike(Word word) {
+		String bare = word.text().strip();
+		return bare.length() > 2 && Character.isUpperCase(bare.charAt(0)) && Character.isLowerCase(bare.charAt(1));
 	}
 
 	private boolean endsInDenial() {

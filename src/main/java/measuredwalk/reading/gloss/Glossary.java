@@ -1,6 +1,7 @@
 package measuredwalk.reading.gloss;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +10,6 @@ import java.util.function.Predicate;
 
 import measuredwalk.reading.Token;
 import measuredwalk.reading.Tokeniser;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A language's phrases and their English. Safe for use by many threads.
@@ -76,11 +76,13 @@ public final class Glossary {
 	/**
 	 * A message in the English of the rules.
 	 * @param text the message
-	 * @param dogName the dog's name, which is kept, or null
+	 * @param names names of dogs, which are kept
 	 * @return its English
 	 */
-	public Gloss gloss(String text, @Nullable String dogName) {
-		List<Word> words = numbered(words(text, dogName));
+	public Gloss gloss(String text, Collection<String> names) {
+		Set<String> kept = new HashSet<>();
+		names.forEach((name) -> kept.add(name.toLowerCase(Locale.ROOT)));
+		List<Word> words = numbered(words(text, kept));
 		GlossText gloss = new GlossText(this.phrases, this.english);
 		gloss.add(words, 0, words.size());
 		return gloss.whole();
@@ -105,15 +107,14 @@ public final class Glossary {
 		return figures;
 	}
 
-	private static List<Word> words(String text, @Nullable String dogName) {
-		String name = (dogName == null) ? "" : dogName.toLowerCase(Locale.ROOT);
+	private static List<Word> words(String text, Set<String> names) {
 		List<Token> tokens = Tokeniser.tokens(text);
 		List<Word> words = new ArrayList<>(tokens.size());
 		int at = 0;
 		while (at < tokens.size()) {
 			boolean tenths = isNumberWithTenths(tokens, at);
 			words.add(tenths ? number(tokens.get(at), tokens.get(at).word() + "," + tokens.get(at + 2).word())
-					: word(tokens.get(at), text, name));
+					: word(tokens.get(at), text, names));
 			at += tenths ? COMMA_AND_TENTHS : 1;
 		}
 		return words;
@@ -135,11 +136,11 @@ public final class Glossary {
 		return new Word(figures, figures, (token.joined() ? "" : " ") + figures, Word.Kind.NUMBER);
 	}
 
-	private static Word word(Token token, String text, String dogName) {
+	private static Word word(Token token, String text, Set<String> names) {
 		String typed = text.substring(token.start(), token.end());
 		String blank = token.joined() ? "" : " ";
 		if (token.kind() == Token.Kind.WORD) {
-			boolean name = !dogName.isEmpty() && token.word().equals(dogName);
+			boolean name = names.contains(token.word());
 			return new Word(token.word(), Folded.word(token.word()), blank + typed,
 					(name || isNamed(token, text)) ? Word.Kind.NAME : Word.Kind.WORD);
 		}

@@ -17,7 +17,7 @@ class GlossaryTests {
 			GlossaryFile.of("endings.txt", List.of("ar: ar o a", "o: o a", "ar c+e => qu+e", "dar = doy dio")));
 
 	private static String spanish(String text) {
-		return SPANISH.gloss(text, "Luna").text().replaceAll(" +", " ");
+		return SPANISH.gloss(text, List.of("Luna")).text().replaceAll(" +", " ");
 	}
 
 	@ParameterizedTest
@@ -33,7 +33,7 @@ class GlossaryTests {
 
 	@Test
 	void wordsThatItDoesNotKnowAreLeftOutAndCounted() {
-		Gloss gloss = SPANISH.gloss("xyzzy plugh cojea", null);
+		Gloss gloss = SPANISH.gloss("xyzzy plugh cojea", List.of());
 		assertThat(gloss.text()).isEqualTo("limped");
 		assertThat(gloss.unknown()).isEqualTo(2);
 		assertThat(gloss.isUnderstood()).isFalse();
