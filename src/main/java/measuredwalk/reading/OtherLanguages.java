@@ -15,9 +15,6 @@ import measuredwalk.reading.gloss.OwnWords;
  */
 final class OtherLanguages {
 
-	/** The languages that have a folder of their own beside the English lexicon. */
-	private static final List<String> LANGUAGES = List.of("es");
-
 	/**
 	 * Reads a message by the English rules.
 	 */
@@ -36,7 +33,7 @@ final class OtherLanguages {
 
 	OtherLanguages(EnglishReader english, Predicate<String> isEnglish) {
 		this.english = english;
-		this.tongues = LANGUAGES.stream().map((language) -> tongue(language, isEnglish)).toList();
+		this.tongues = Glossary.languages().stream().map((language) -> tongue(language, isEnglish)).toList();
 	}
 
 	private static Tongue tongue(String language, Predicate<String> isEnglish) {

@@ -58,6 +58,14 @@ public final class Glossary {
 		return new Glossary(new Rules(numbers.rules()), new Rules(phrases.rules()), english);
 	}
 
+	/**
+	 * The languages that have a glossary.
+	 * @return two letters for each, as {@code lexicon/languages.txt} names them
+	 */
+	public static List<String> languages() {
+		return GlossaryFile.read("languages.txt").lines().stream().map(GlossaryFile.Line::text).toList();
+	}
+
 	/** All words of the language, those that are English too among them. */
 	Set<String> words() {
 		Set<String> words = new HashSet<>(this.numbers.words());
