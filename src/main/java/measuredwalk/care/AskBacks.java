@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -24,8 +25,11 @@ class AskBacks {
 
 	private final ReadingMeters meters;
 
-	AskBacks(CheckIns checkIns, ReadingMeters meters) {
+	private final AskBackWords words;
+
+	AskBacks(CheckIns checkIns, ReadingMeters meters, AskBackWords words) {
 		this.meters = meters;
+		this.words = words;
 		this.checkIns = checkIns;
 	}
 
@@ -38,8 +42,8 @@ class AskBacks {
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
 			this.meters.askedBackAmount();
-			reply.ask(Phrase.WHICH_WAS_IT,
-					Map.of("first", unsure.readings().get(0), "second", unsure.readings().get(1)), unsure.readings());
+			List<String> readings = this.words.readings(unsure);
+			reply.ask(Phrase.WHICH_WAS_IT, Map.of("first", readings.get(0), "second", readings.get(1)), readings);
 		}
 	}
 

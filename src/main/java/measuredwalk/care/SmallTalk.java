@@ -22,8 +22,11 @@ class SmallTalk {
 
 	private final ReadingMeters meters;
 
-	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, ReadingMeters meters) {
+	private final Figures figures;
+
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, ReadingMeters meters, Figures figures) {
 		this.meters = meters;
+		this.figures = figures;
 		this.outbox = outbox;
 		this.replies = replies;
 		this.call = call;
@@ -35,7 +38,7 @@ class SmallTalk {
 			reply.say(courtesy.get());
 		}
 		else if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (reading.understood()) {
 			reply.say(Phrase.NOTED);
@@ -52,7 +55,7 @@ class SmallTalk {
 			this.meters.missed();
 		}
 		if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (!reading.understood() && open.askedAgain()) {
 			reply.say(Phrase.KEPT_FOR_CLINIC);

@@ -39,8 +39,11 @@ class SuggestionWords {
 
 	private final EntryWords entries;
 
-	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, EntryWords entries) {
+	private final Figures figures;
+
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, EntryWords entries, Figures figures) {
 		this.entries = entries;
+		this.figures = figures;
 		this.suggestions = suggestions;
 		this.replies = replies;
 		this.journal = journal;
@@ -53,8 +56,9 @@ class SuggestionWords {
 			.stream()
 			.filter((walk) -> walk.facts().date().equals(suggestion.date()))
 			.count();
-		Map<String, ?> places = Map.of("dog", dog.name(), "walks", Figures.walks(suggestion.walks()), "minutes",
-				Figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
+		Map<String, ?> places = Map.of("dog", dog.name(), "walks", this.figures.walks(suggestion.walks()), "minutes",
+				this.figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason",
+				reason(suggestion, dog));
 		return this.replies.say(phrase(suggestion, taken > 0), places);
 	}
 
@@ -107,7 +111,7 @@ class SuggestionWords {
 			.stream()
 			.filter((walk) -> !walk.facts().date().isBefore(from))
 			.forEach((walk) -> loads.addAll(walk.facts().loads()));
-		return this.entries.loads(loads).strip();
+		return this.entries.loads(loads);
 	}
 
 }

@@ -85,11 +85,12 @@ class SundayPicture {
 
 	/** Takes the wish for no more of it. */
 	boolean unwished(Turn turn, Reply reply) {
-		boolean unwished = NO_MORE.matcher(turn.message().text().strip()).matches();
+		boolean unwished = NO_MORE.matcher(Ears.english(turn.message().text(), turn.speech(), turn.allNames()).strip())
+			.matches();
 		if (unwished) {
 			this.households.keepHours(turn.carer().householdId(),
 					turn.dog().household().hours().withFortnightPicture(false));
-			reply.say(Phrase.FORTNIGHT_OFF, Map.of("dog", turn.homeNames()));
+			reply.say(Phrase.FORTNIGHT_OFF);
 		}
 		return unwished;
 	}

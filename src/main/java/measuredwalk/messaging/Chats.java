@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -13,6 +14,9 @@ import org.springframework.transaction.annotation.Transactional;
 /** The chats that are known. */
 @Service
 public class Chats {
+
+	/** As wide as the column. */
+	private static final int LONGEST_CODE = 20;
 
 	private final JdbcClient database;
 
@@ -39,19 +43,26 @@ public class Chats {
 
 	/**
 	 * The chat at an address from which something came: whatever it was before, it can be
-	 * reached.
+	 * reached. The language of its program is kept, where the channel tells it.
 	 */
-	Chat heardFrom(String channel, String address) {
+	Chat heardFrom(String channel, Arrival arrival) {
+		String address = arrival.address();
 		Optional<Heard> known = this.database
-			.sql("select id, gone_at is not null as gone from chat where channel = ? and address = ?")
+			.sql("select id, gone_at is not null as gone, language from chat where channel = ? and address = ?")
 			.params(channel, address)
-			.query((row, number) -> new Heard(row.getLong("id"), row.getBoolean("gone")))
+			.query((row, number) -> new Heard(row.getLong("id"), row.getBoolean("gone"), row.getString("language")))
 			.optional();
 		known.filter(Heard::gone).ifPresent((chat) -> markBack(chat.id()));
-		return known.map((chat) -> new Chat(chat.id(), channel, address)).orElseGet(() -> make(channel, address));
+		Chat chat = known.map((heard) -> new Chat(heard.id(), channel, address))
+			.orElseGet(() -> make(channel, address));
+		String language = arrival.language();
+		if (language != null && !shortened(language).equals(known.map(Heard::language).orElse(null))) {
+			speaks(chat.id(), language);
+		}
+		return chat;
 	}
 
-	private record Heard(long id, boolean gone) {
+	private record Heard(long id, boolean gone, @Nullable String language) {
 	}
 
 	private Chat make(String channel, String address) {
@@ -112,6 +123,31 @@ public class Chats {
 		return this.database.sql("select id, channel, address from chat where channel = ? and address = ?")
 			.params(channel, address)
 			.query(Chat.class)
+			.optional();
+	}
+
+	/**
+	 * Keeps the language that a chat's program is set to.
+	 * @param id the chat
+	 * @param code an IETF tag such as {@code es-MX}
+	 */
+	void speaks(long id, String code) {
+		this.database.sql("update chat set language = ? where id = ?").params(shortened(code), id).update();
+	}
+
+	private static String shortened(String code) {
+		return (code.length() > LONGEST_CODE) ? code.substring(0, LONGEST_CODE) : code;
+	}
+
+	/**
+	 * The language that a chat's program is set to: a guess at its person's.
+	 * @param id the chat
+	 * @return an IETF tag, or empty when it is not known
+	 */
+	public Optional<String> language(long id) {
+		return this.database.sql("select language from chat where id = ? and language is not null")
+			.param(id)
+			.query(String.class)
 			.optional();
 	}
 
