@@ -25,8 +25,11 @@ class AskBacks {
 
 	private final AskBackWords words;
 
-	AskBacks(CheckIns checkIns, AskBackWords words) {
+	private final ReadingMeters meters;
+
+	AskBacks(CheckIns checkIns, AskBackWords words, ReadingMeters meters) {
 		this.words = words;
+		this.meters = meters;
 		this.checkIns = checkIns;
 	}
 
@@ -39,6 +42,7 @@ class AskBacks {
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
 			List<String> readings = this.words.readings(unsure);
+			this.meters.askedBackAmount();
 			reply.ask(Phrase.WHICH_WAS_IT, Map.of("first", readings.get(0), "second", readings.get(1)), readings);
 		}
 	}

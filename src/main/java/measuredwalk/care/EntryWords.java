@@ -3,8 +3,10 @@ package measuredwalk.care;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -14,6 +16,8 @@ import measuredwalk.conversations.Replies;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.records.RecordWords;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
@@ -22,7 +26,9 @@ import org.springframework.stereotype.Component;
 
 /** A journal entry in one line of everyday words. */
 @Component
-class EntryWords {
+class EntryWords implements RecordWords {
+
+	private static final String LOADS = "load";
 
 	private final Replies replies;
 
@@ -31,18 +37,27 @@ class EntryWords {
 	EntryWords(Replies replies, Figures figures) {
 		this.replies = replies;
 		this.figures = figures;
+		Arrays.stream(LoadKind.values()).forEach((load) -> replies.word(LOADS, load));
 	}
 
-	String walk(WalkFacts facts, LocalDate today) {
+	@Override
+	public String walk(WalkFacts facts, LocalDate today) {
 		String amount = Stream.of(minutes(facts), distance(facts))
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
-		String walk = this.replies.part(Part.ON_DAY, amount.isEmpty() ? this.replies.part(Part.A_WALK) : amount,
-				this.figures.day(facts.date(), today));
+		String what = (amount.isEmpty() ? this.replies.part(Part.A_WALK) : amount) + loads(facts.loads());
+		String walk = this.replies.part(Part.ON_DAY, what, this.figures.day(facts.date(), today));
 		return sentence(at(walk, facts.start()), facts.signs(), facts.overall(), !facts.signs().isEmpty());
 	}
 
-	String morning(MorningFacts facts, LocalDate today) {
+	/** What made it harder, such as ' on hills and with play'; empty for nothing. */
+	String loads(Set<LoadKind> loads) {
+		List<String> words = loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList();
+		return words.isEmpty() ? "" : " " + this.figures.and(words);
+	}
+
+	@Override
+	public String morning(MorningFacts facts, LocalDate today) {
 		List<String> parts = new ArrayList<>();
 		parts.add(morningOf(facts.date(), today));
 		facts.signs().stream().map(this::sign).forEach(parts::add);
@@ -77,7 +92,8 @@ class EntryWords {
 			.orElseThrow();
 	}
 
-	String sign(Sign sign) {
+	@Override
+	public String sign(Sign sign) {
 		if (!sign.present()) {
 			return this.replies.word("denied", sign.kind());
 		}

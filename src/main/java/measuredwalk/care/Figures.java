@@ -72,8 +72,17 @@ class Figures {
 		if (date.equals(today.minusDays(1))) {
 			return this.replies.part(Part.YESTERDAY);
 		}
+		return dated(Part.DATE, date);
+	}
+
+	/** 'Monday 14 March'. */
+	String date(LocalDate date) {
+		return dated(Part.THE_DATE, date);
+	}
+
+	private String dated(Part part, LocalDate date) {
 		Locale locale = Speaking.now().locale();
-		return this.replies.part(Part.DATE, date.getDayOfWeek().getDisplayName(TextStyle.FULL, locale),
+		return this.replies.part(part, date.getDayOfWeek().getDisplayName(TextStyle.FULL, locale),
 				String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(TextStyle.FULL, locale));
 	}
 

@@ -41,12 +41,14 @@ class PromptStory implements PromptHandler {
 
 	private final WeeklyQuestion weekly;
 
+	private final SundayPicture picture;
+
 	private final Reminder reminder;
 
 	private final Erasing erasing;
 
 	PromptStory(Journal journal, Notes notes, CheckIns checkIns, WhomToAsk whom, WalkHours walkHours, Asking asking,
-			WeeklyQuestion weekly, Reminder reminder, Erasing erasing) {
+			WeeklyQuestion weekly, SundayPicture picture, Reminder reminder, Erasing erasing) {
 		this.journal = journal;
 		this.notes = notes;
 		this.checkIns = checkIns;
@@ -54,6 +56,7 @@ class PromptStory implements PromptHandler {
 		this.walkHours = walkHours;
 		this.asking = asking;
 		this.weekly = weekly;
+		this.picture = picture;
 		this.reminder = reminder;
 		this.erasing = erasing;
 	}
@@ -110,6 +113,12 @@ class PromptStory implements PromptHandler {
 	public Outcome weekly(Dog dog, LocalDate date) {
 		return Speaking.as(dog.household().speech(),
 				() -> this.whom.first(dog).map((carer) -> this.weekly.ask(dog, carer, date)).orElse(Outcome.SETTLED));
+	}
+
+	@Override
+	public Outcome fortnight(Dog dog, LocalDate date) {
+		this.picture.send(dog, date);
+		return Outcome.SETTLED;
 	}
 
 	@Override

@@ -44,13 +44,15 @@ class Story implements IncomingHandler {
 
 	private final LookingTalk looking;
 
+	private final SundayPicture picture;
+
 	private final HomeTalk homeTalk;
 
 	private final SpeechTalk speechTalk;
 
 	Story(Households households, Outbox outbox, Replies replies, StaffReplies staffReplies, Commands commands,
 			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, LookingTalk looking,
-			HomeTalk homeTalk, SpeechTalk speechTalk) {
+			SundayPicture picture, HomeTalk homeTalk, SpeechTalk speechTalk) {
 		this.speechTalk = speechTalk;
 		this.households = households;
 		this.outbox = outbox;
@@ -63,6 +65,7 @@ class Story implements IncomingHandler {
 		this.turns = turns;
 		this.farewells = farewells;
 		this.looking = looking;
+		this.picture = picture;
 		this.homeTalk = homeTalk;
 	}
 
@@ -120,7 +123,7 @@ class Story implements IncomingHandler {
 			stranger(message, reply);
 		}
 		else if (!this.farewells.answered(dogs, reply) && !this.speechTalk.answered(dogs.get(0), reply)
-				&& !this.looking.answered(dogs.get(0), reply)) {
+				&& !this.looking.answered(dogs.get(0), reply) && !this.picture.unwished(dogs.get(0), reply)) {
 			this.homeTalk.hear(dogs, reply);
 		}
 	}

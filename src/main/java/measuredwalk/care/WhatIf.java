@@ -68,7 +68,7 @@ class WhatIf {
 	}
 
 	/** In tens of a hundred, as people say it. */
-	private String chance(double chance) {
+	String chance(double chance) {
 		long inTwenty = Math.round(chance * 20);
 		if (inTwenty == 0) {
 			return this.replies.part(Part.CHANCE_SMALL);

@@ -33,8 +33,11 @@ class WhichDog {
 
 	private final Figures figures;
 
-	WhichDog(Inbox inbox, Outbox outbox, Replies replies, Figures figures) {
+	private final ReadingMeters meters;
+
+	WhichDog(Inbox inbox, Outbox outbox, Replies replies, Figures figures, ReadingMeters meters) {
 		this.figures = figures;
+		this.meters = meters;
 		this.inbox = inbox;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -49,6 +52,7 @@ class WhichDog {
 		if (together) {
 			choices.add(this.replies.part((dogs.size() == 2) ? Part.BOTH : Part.ALL));
 		}
+		this.meters.askedBackDog();
 		reply.ask(Phrase.WHICH_DOG, places(dogs), choices);
 	}
 

@@ -14,6 +14,14 @@ public enum Part implements Coded {
 	RANGE,
 	/** '(0) (0,choice,0#walks|1#walk|1<walks)'. */
 	WALKS,
+	/** Some of so many: 'none of 3'. */
+	SHARE,
+	/** A number, or none. */
+	COUNT,
+	/** Walks of some minutes. */
+	WALKS_OF,
+	/** A day of the week with its date. */
+	THE_DATE,
 	/** '(0) metres'. */
 	METRES,
 	/** '(0) km'. */

@@ -42,6 +42,8 @@ class HouseholdEntity {
 
 	private boolean saysVet;
 
+	private boolean fortnightPicture;
+
 	private Instant createdAt;
 
 	protected HouseholdEntity() {
@@ -66,6 +68,7 @@ class HouseholdEntity {
 		this.quietUntil = hours.quietUntil();
 		this.daysOff = hours.daysOff().stream().sorted().map(DayOfWeek::name).collect(Collectors.joining(","));
 		this.walkQuestions = hours.walkQuestions();
+		this.fortnightPicture = hours.fortnightPicture();
 	}
 
 	/** From now on its people are spoken to like this. */
@@ -81,7 +84,8 @@ class HouseholdEntity {
 			.map(DayOfWeek::valueOf)
 			.collect(Collectors.toSet());
 		return new Household(this.id, ZoneId.of(this.timeZone),
-				new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions),
+				new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions,
+						this.fortnightPicture),
 				new Speech(this.speech, Units.of(this.units).orElse(Units.KILOMETRES), this.saysVet));
 	}
 

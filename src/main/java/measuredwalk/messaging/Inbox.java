@@ -65,8 +65,7 @@ public class Inbox {
 	 */
 	@Transactional
 	public boolean receive(String channel, Arrival arrival) {
-		Chat chat = this.chats.at(channel, arrival.address());
-		this.chats.markBack(chat.id());
+		Chat chat = this.chats.heardFrom(channel, arrival.address());
 		if (arrival.language() != null) {
 			this.chats.speaks(chat.id(), arrival.language());
 		}
