@@ -22,7 +22,10 @@ public final class OwnWords {
 
 	private static final byte OWN = 2;
 
-	/** The whole hash of the word at each place, so that hardly another word is taken for it. */
+	/**
+	 * The whole hash of the word at each place, so that hardly another word is taken for
+	 * it.
+	 */
 	private final int[] hashes = new int[PLACES];
 
 	private final byte[] kinds = new byte[PLACES];
