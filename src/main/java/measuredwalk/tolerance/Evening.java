@@ -16,9 +16,8 @@ import measuredwalk.tolerance.filter.PointMasses;
 record Evening(PointMasses belief, DayFacts facts, DayWalks walks, double trusted, UsualMornings usual,
 		PredictiveCheck check, PastDays past) {
 
-	/** The same for another course that goes on from here. */
-	Evening copy() {
-		return new Evening(this.belief, this.facts, this.walks, this.trusted, this.usual, this.check, this.past.copy());
+	Evening withOwnPast() {
+		return new Evening(this.belief, this.facts, this.walks, this.trusted, this.usual, this.check, this.past.own());
 	}
 
 	static Evening beforeEnrolment(Standing standing, Parts parts) {

@@ -31,10 +31,8 @@ final class PastDays {
 		return new PastDays(list, this.size + 1);
 	}
 
-	/**
-	 * The same days in a list of their own, for another course that goes on from here.
-	 */
-	PastDays copy() {
+	/** The same days in a list of their own, which another thread does not add to. */
+	PastDays own() {
 		return new PastDays(new ArrayList<>(this.days.subList(0, this.size)), this.size);
 	}
 

@@ -32,37 +32,20 @@ public final class ToleranceCourse {
 		this.today = DayFacts.none(enrolled.date());
 	}
 
-	/**
-	 * A course that goes on from a morning.
-	 * @param parts the model's parts
-	 * @param morning what it was then
-	 */
-	ToleranceCourse(Parts parts, MorningState morning) {
-		this.parts = parts;
-		this.planner = new Planner(parts);
-		this.standing = morning.standing();
-		this.before = morning.before().copy();
-		this.today = DayFacts.none(morning.date());
+	private ToleranceCourse(ToleranceCourse trunk) {
+		this.parts = trunk.parts;
+		this.planner = trunk.planner;
+		this.standing = trunk.standing;
+		this.before = trunk.before.withOwnPast();
+		this.today = trunk.today;
 	}
 
 	/**
-	 * A course on a morning of which nothing is told yet.
-	 *
-	 * @param date the day
-	 * @param standing what stood about the dog
-	 * @param before the evening before
+	 * The same course as far as it is told by now, to be told of more by itself.
+	 * @return a course that goes its own way from here on
 	 */
-	record MorningState(LocalDate date, Standing standing, Evening before) {
-	}
-
-	/**
-	 * Goes on to the morning of a day of which nothing is told yet.
-	 * @param date the day, after the last event's
-	 * @return what it is then
-	 */
-	MorningState morningOf(LocalDate date) {
-		advance(date);
-		return new MorningState(date, this.standing, this.before.copy());
+	public ToleranceCourse branch() {
+		return new ToleranceCourse(this);
 	}
 
 	/**

@@ -4,19 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * Keeps a belief about a dog's tolerance and chooses today's walk from it. The same
- * history always gives the same answer; what the journals of the dogs asked about last
- * came to is remembered, so that mostly only the last day has to be gone through. Safe
- * for use by several threads.
+ * Keeps a belief about a dog's tolerance and chooses today's walk from it. Safe for use
+ * by several threads.
  */
 public final class ToleranceModel {
 
-	/** Enough for those whose households write at the same time. */
-	private static final int REMEMBERED_DOGS = 64;
-
 	private final Parts parts;
-
-	private final RememberedMornings remembered;
 
 	/** The model with the standard settings. */
 	public ToleranceModel() {
@@ -36,17 +29,7 @@ public final class ToleranceModel {
 	 * @param settings the constants
 	 */
 	public ToleranceModel(ToleranceSettings settings) {
-		this(settings, REMEMBERED_DOGS);
-	}
-
-	/**
-	 * The model with other constants.
-	 * @param settings the constants
-	 * @param rememberedDogs for how many dogs to remember what their journals came to
-	 */
-	ToleranceModel(ToleranceSettings settings, int rememberedDogs) {
 		this.parts = Parts.of(settings);
-		this.remembered = new RememberedMornings(rememberedDogs);
 	}
 
 	/**
@@ -96,7 +79,18 @@ public final class ToleranceModel {
 	 * @throws IllegalArgumentException as {@link #suggest}
 	 */
 	public Evidence evidence(List<ToleranceEvent> history, LocalDate date, int days) {
-		ToleranceCourse course = follow(history);
+		return evidence(follow(history), history, date, days);
+	}
+
+	/**
+	 * The same facts for a dog that was followed already.
+	 * @param course the dog's course, told of the whole history
+	 * @param history as for {@link #suggest}
+	 * @param date as for {@link #suggest}
+	 * @param days how many days back to count, at least 1
+	 * @return the evidence
+	 */
+	public static Evidence evidence(ToleranceCourse course, List<ToleranceEvent> history, LocalDate date, int days) {
 		return EvidenceCount.of(history, course.suggest(date), days, course.pastWith(date));
 	}
 
@@ -129,28 +123,9 @@ public final class ToleranceModel {
 		if (history.isEmpty() || !(history.get(0) instanceof ToleranceEvent.DogEnrolled enrolled)) {
 			throw new IllegalArgumentException("a history begins with the dog's enrolment");
 		}
-		RememberedMornings.Remembered known = this.remembered.beginningOf(history);
-		ToleranceCourse course = (known != null) ? new ToleranceCourse(this.parts, known.morning())
-				: new ToleranceCourse(this.parts, enrolled);
-		int from = (known != null) ? known.told().size() : 1;
-		int lastDay = firstOfLastDay(history);
-		if (lastDay > from) {
-			history.subList(from, lastDay).forEach(course::tell);
-			from = lastDay;
-			this.remembered.keep(new RememberedMornings.Remembered(history.subList(0, lastDay),
-					course.morningOf(history.get(lastDay).date())), known);
-		}
-		history.subList(from, history.size()).forEach(course::tell);
+		ToleranceCourse course = new ToleranceCourse(this.parts, enrolled);
+		history.subList(1, history.size()).forEach(course::tell);
 		return course;
-	}
-
-	private static int firstOfLastDay(List<ToleranceEvent> history) {
-		int first = history.size() - 1;
-		LocalDate lastDay = history.get(first).date();
-		while (first > 0 && history.get(first - 1).date().equals(lastDay)) {
-			first--;
-		}
-		return first;
 	}
 
 }

@@ -7,15 +7,20 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.awaitility.Awaitility;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** The application as a process of its own, on an embedded database in a file. */
 final class RunningApplication {
@@ -23,6 +28,9 @@ final class RunningApplication {
 	private static final String USER = "clinic";
 
 	private static final String PASSWORD = "a-password-for-tests";
+
+	/** TimeoutStopSec of docs/operator/measured-walk.service, and Docker's is 10 s. */
+	private static final Duration UNTIL_KILLED = Duration.ofSeconds(40);
 
 	private final ObjectMapper mapper = new ObjectMapper();
 
@@ -38,35 +46,59 @@ final class RunningApplication {
 
 	private int starts;
 
-	private final ShippedJar jar;
+	private final Supplier<List<String>> command;
 
+	private final List<String> settings;
+
+	/** One to be killed: on an embedded database in a file, and quick to send. */
 	RunningApplication(Path folder, BotApiStandIn api, ShippedJar jar) throws IOException {
-		this.jar = jar;
+		this(folder, api, jar::command, List.of("--spring.datasource.url=" + databaseUrl(folder),
+				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200"));
+	}
+
+	/**
+	 * An application of one's own making.
+	 * @param command the beginning of the command that starts it, asked for each start
+	 * @param settings its settings but those of the port, the stand-in and the staff
+	 */
+	RunningApplication(Path folder, BotApiStandIn api, Supplier<List<String>> command, List<String> settings)
+			throws IOException {
 		this.folder = folder;
 		this.api = api;
+		this.command = command;
+		this.settings = List.copyOf(settings);
 		try (ServerSocket free = new ServerSocket(0)) {
 			this.port = free.getLocalPort();
 		}
 	}
 
 	String databaseUrl() {
-		return "jdbc:h2:file:" + this.folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-				+ "DEFAULT_NULL_ORDERING=HIGH";
+		return databaseUrl(this.folder);
+	}
+
+	private static String databaseUrl(Path folder) {
+		return "jdbc:h2:file:" + folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+				+ "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE";
 	}
 
 	/** Each start sends to an address of its own, with the number of the start behind. */
 	void start() throws IOException {
-		List<String> command = new ArrayList<>(this.jar.command());
-		command.addAll(List.of("--server.port=" + this.port, "--spring.datasource.url=" + databaseUrl(),
-				"--measuredwalk.rehearsal=false", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
+		List<String> all = new ArrayList<>(this.command.get());
+		all.addAll(List.of("--server.port=" + this.port, "--measuredwalk.rehearsal=false",
+				"--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
 				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
-				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200",
 				"--measuredwalk.clinic.phone=01632 960 151", "--measuredwalk.staff.username=" + USER,
-				"--measuredwalk.staff.password=" + PASSWORD));
-		this.process = new ProcessBuilder(command).directory(this.folder.toFile())
+				"--measuredwalk.staff.password=" + PASSWORD, "--logging.structured.format.console=ecs"));
+		all.addAll(this.settings);
+		this.process = new ProcessBuilder(all).directory(this.folder.toFile())
 			.redirectErrorStream(true)
 			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.folder.resolve("log").toFile()))
 			.start();
+	}
+
+	/** The processor time that this start has used so far. */
+	Duration processorTime() {
+		return this.process.info().totalCpuDuration().orElse(Duration.ZERO);
 	}
 
 	void awaitReady() {
@@ -81,12 +113,22 @@ final class RunningApplication {
 		this.process.destroyForcibly();
 	}
 
-	void awaitDeath() throws InterruptedException {
-		this.process.waitFor();
+	/** As SIGTERM does. */
+	void askToStop() {
+		this.process.destroy();
+	}
+
+	/**
+	 * Waits for the end, as long as a service manager would, and gives the exit status.
+	 */
+	int awaitDeath() throws InterruptedException {
+		assertThat(this.process.waitFor(UNTIL_KILLED.toSeconds(), TimeUnit.SECONDS)).as("has ended in time").isTrue();
+		return this.process.exitValue();
 	}
 
 	void stop() throws InterruptedException {
-		this.process.destroy();
+		askToStop();
+		// An archive that is written at the end may take its time.
 		this.process.waitFor();
 	}
 
@@ -98,6 +140,21 @@ final class RunningApplication {
 
 	JsonNode get(String path) throws IOException, InterruptedException {
 		return send(request(path).build());
+	}
+
+	/** Each line is one JSON object, and none holds what nobody is to read there. */
+	void assertLog(List<String> neverLogged) throws IOException {
+		List<String> lines = Files.readAllLines(this.folder.resolve("log"))
+			.stream()
+			.filter((line) -> !line.startsWith("Picked up JAVA_TOOL_OPTIONS"))
+			.toList();
+		assertThat(lines).filteredOn((line) -> line.contains("Measured Walk is ready")).hasSize(this.starts);
+		List<String> secret = new ArrayList<>(neverLogged);
+		secret.addAll(List.of(PASSWORD, BotApiStandIn.TOKEN));
+		for (String line : lines) {
+			assertThat(this.mapper.readTree(line).path("log").path("level").asText()).as(line).isNotEmpty();
+			assertThat(line).doesNotContain(secret);
+		}
 	}
 
 	private HttpRequest.Builder request(String path) {

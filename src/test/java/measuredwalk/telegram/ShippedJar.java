@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  */
 final class ShippedJar {
 
-	private static final List<String> FLAGS = List.of("-Xmx320m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+	private static final List<String> FLAGS = List.of("-Xmx320m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1",
+			"-Xlog:disable", "-Xlog:all=error:stderr");
 
 	private final Path folder;
 
@@ -99,11 +100,16 @@ final class ShippedJar {
 
 	/** The beginning of the command that starts the application. */
 	List<String> command() {
+		List<String> flags = new ArrayList<>(FLAGS);
+		flags.add((Files.exists(this.archive) ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + this.archive);
+		return command(flags);
+	}
+
+	/** The same with other flags of the virtual machine, and without the archive. */
+	List<String> command(List<String> flags) {
 		List<String> command = new ArrayList<>();
 		command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-		command.addAll(FLAGS);
-		command
-			.add((Files.exists(this.archive) ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + this.archive);
+		command.addAll(flags);
 		command.addAll(List.of("-cp", this.classPath, "measuredwalk.MeasuredWalk"));
 		return command;
 	}

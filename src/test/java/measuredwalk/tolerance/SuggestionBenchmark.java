@@ -22,10 +22,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/**
- * Time for one suggestion from the whole journal, and from one of which the days before
- * the last are remembered.
- */
+/** Time for one suggestion from the whole journal, and from a course that is kept. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -39,9 +36,6 @@ public class SuggestionBenchmark {
 	/** A month, a year, five years. */
 	@Param({ "30", "365", "1825" })
 	public int days;
-
-	/** Goes through the whole journal each time. */
-	private final ToleranceModel forgetful = new ToleranceModel(ToleranceSettings.standard(), 0);
 
 	private final ToleranceModel model = new ToleranceModel();
 
@@ -74,11 +68,6 @@ public class SuggestionBenchmark {
 
 	@Benchmark
 	public Suggestion wholeJournal() {
-		return this.forgetful.suggest(this.history, FIRST.plusDays(this.days + 1L));
-	}
-
-	@Benchmark
-	public Suggestion rememberedJournal() {
 		return this.model.suggest(this.history, FIRST.plusDays(this.days + 1L));
 	}
 
