@@ -82,8 +82,9 @@ class HoursTalk {
 		Hours hours = dog.household().hours();
 		String days = hours.daysOff().isEmpty() ? this.replies.say(Phrase.HOURS_EVERY_DAY)
 				: this.replies.say(Phrase.HOURS_DAYS_OFF, Map.of("days", DayWords.words(hours.daysOff())));
+		String picture = this.replies.say(hours.fortnightPicture() ? Phrase.HOURS_PICTURE : Phrase.HOURS_NO_PICTURE);
 		return this.replies.say(Phrase.HOURS, Map.of("morning", hours.morningAt(), "walks", walksOfAll(dog), "from",
-				hours.quietFrom(), "until", hours.quietUntil(), "days", days));
+				hours.quietFrom(), "until", hours.quietUntil(), "days", days, "picture", picture));
 	}
 
 	private String walksOfAll(Dog dog) {

@@ -32,8 +32,8 @@ class CountingEntries {
 	List<WalkEntry> walks(UUID dogId) {
 		return this.database.sql("""
 				select entry_id, version, walk_date, start_time, minutes, minutes_low, minutes_high, distance_metres,
-				minutes_estimated, overall, signs, unsure, said, reported_by, reported_by_name, reported_at, written_at
-				from walk_entry where dog_id = ? and standing = 'COUNTS' order by walk_date, id""")
+				minutes_estimated, overall, signs, unsure, loads, said, reported_by, reported_by_name, reported_at,
+				written_at from walk_entry where dog_id = ? and standing = 'COUNTS' order by walk_date, id""")
 			.param(dogId)
 			.query((row, number) -> walk(dogId, row))
 			.list();
@@ -54,7 +54,7 @@ class CountingEntries {
 				row.getObject("start_time", LocalTime.class), figure(row, "minutes"), figure(row, "minutes_low"),
 				figure(row, "minutes_high"), figure(row, "distance_metres"), row.getBoolean("minutes_estimated"),
 				overall(row), JournalColumns.signs(row.getString("signs")),
-				JournalColumns.paths(row.getString("unsure")));
+				JournalColumns.paths(row.getString("unsure")), JournalColumns.loads(row.getString("loads")));
 		return new WalkEntry(row.getObject("entry_id", UUID.class), row.getInt("version"), Standing.COUNTS, dogId,
 				facts, JournalColumns.said(row.getString("said")), teller(row), instant(row, "reported_at"),
 				instant(row, "written_at"), null, null);

@@ -1,9 +1,14 @@
 package measuredwalk.journal;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Converter;
+import measuredwalk.signs.Coded;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Sign;
 import org.hibernate.annotations.Immutable;
 import tools.jackson.core.type.TypeReference;
@@ -40,6 +45,13 @@ final class JournalColumns {
 
 	static List<String> paths(String column) {
 		return column.isEmpty() ? List.of() : List.of(column.split(","));
+	}
+
+	static Set<LoadKind> loads(String column) {
+		return column.isEmpty() ? Set.of()
+				: Arrays.stream(column.split(","))
+					.map((code) -> Coded.of(LoadKind.class, code))
+					.collect(Collectors.toUnmodifiableSet());
 	}
 
 	@Converter
@@ -86,6 +98,21 @@ final class JournalColumns {
 		@Override
 		public List<String> convertToEntityAttribute(String column) {
 			return paths(column);
+		}
+
+	}
+
+	@Converter
+	static class Loads implements AttributeConverter<Set<LoadKind>, String> {
+
+		@Override
+		public String convertToDatabaseColumn(Set<LoadKind> loads) {
+			return loads.stream().map(LoadKind::code).collect(Collectors.joining(","));
+		}
+
+		@Override
+		public Set<LoadKind> convertToEntityAttribute(String column) {
+			return loads(column);
 		}
 
 	}

@@ -3,6 +3,7 @@ package measuredwalk.messaging;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -29,12 +30,15 @@ class Dispatch {
 
 	private final SharedCommits commits;
 
+	private final Enclosures enclosures;
+
 	private final Map<String, Channel> channels;
 
-	Dispatch(OutboxQueue queue, Chats chats, SharedCommits commits, List<Channel> channels) {
+	Dispatch(OutboxQueue queue, Chats chats, SharedCommits commits, Enclosures enclosures, List<Channel> channels) {
 		this.commits = commits;
 		this.queue = queue;
 		this.chats = chats;
+		this.enclosures = enclosures;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
 	}
 
@@ -58,11 +62,21 @@ class Dispatch {
 		if (channel == null) {
 			return Delivery.refused("The channel '" + chat.channel() + "' is switched off.");
 		}
-		List<String> parts = parts(message);
+		List<Part> parts = Part.of(message.message(), channel);
 		int part = Math.min(message.partsSent(), parts.size() - 1);
-		boolean last = part == parts.size() - 1;
-		return channel.deliver(new Parcel(message.id(), chat.address(), parts.get(part),
-				last ? message.message().choices() : List.of()));
+		List<String> choices = (part == parts.size() - 1) ? message.message().choices() : List.of();
+		return channel.deliver(parcel(message, parts.get(part), choices));
+	}
+
+	private Parcel parcel(WaitingMessage message, Part part, List<String> choices) {
+		MessagePicture picture = part.picture();
+		MessageDocument document = part.document();
+		byte[] png = (picture != null) ? this.enclosures.png(picture).orElse(null) : null;
+		Document file = (document != null) ? this.enclosures.file(document).orElse(null) : null;
+		String alone = (document != null) ? document.instead() : part.text();
+		boolean lost = document != null && file == null;
+		return new Parcel(message.id(), message.chat().address(), lost ? alone : part.text(), choices, png, file,
+				alone);
 	}
 
 	/**
@@ -87,17 +101,13 @@ class Dispatch {
 	}
 
 	private void noteTaken(WaitingMessage message, String channelMessageId) {
-		if (message.partsSent() + 1 < parts(message).size()) {
+		Channel channel = Objects.requireNonNull(this.channels.get(message.chat().channel()));
+		if (message.partsSent() + 1 < Part.of(message.message(), channel).size()) {
 			this.commits.run(() -> this.queue.markPartSent(message.id()));
 		}
 		else {
 			this.commits.run(() -> this.queue.markSent(message.id(), channelMessageId));
 		}
-	}
-
-	private List<String> parts(WaitingMessage message) {
-		Channel channel = this.channels.get(message.chat().channel());
-		return Parts.of(message.message().text(), (channel != null) ? channel.longestText() : Integer.MAX_VALUE);
 	}
 
 	private static Duration growing(int attempts) {

@@ -23,12 +23,17 @@ class InboxQueue {
 		this.clock = clock;
 	}
 
-	/** How many messages are in this state: waiting, handled or failed. */
+	/** How many messages are in this state: waiting or failed. */
 	long count(String state) {
 		return this.database.sql("select count(*) from inbox_message where state = ?")
 			.param(state)
 			.query(Long.class)
 			.single();
+	}
+
+	/** The number of the newest message, which is how many there have been. */
+	long everStored() {
+		return this.database.sql("select coalesce(max(id), 0) from inbox_message").query(Long.class).single();
 	}
 
 	/** When the message came that has waited longest. */

@@ -53,17 +53,20 @@ public class Outbox {
 		OffsetDateTime now = this.clock.instant().atOffset(ZoneOffset.UTC);
 		boolean answer = Handling.inProgress();
 		MessagePicture picture = message.picture();
+		MessageDocument document = message.document();
 		this.database
 			.sql("""
-					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, written_at, state,
-					attempts, priority) values (:chat, :key, :text, :choices, :picture, :words, :now, 'waiting', 0, :priority)
-					on conflict do nothing""")
+					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, document,
+					document_instead, written_at, state, attempts, priority) values (:chat, :key, :text, :choices, :picture, :words,
+					:document, :instead, :now, 'waiting', 0, :priority) on conflict do nothing""")
 			.param("chat", chatId)
 			.param("key", uniqueKey)
 			.param("text", message.text())
 			.param("choices", String.join(CHOICE_BREAK, message.choices()))
 			.param("picture", (picture != null) ? picture.name() : null, Types.VARCHAR)
 			.param("words", (picture != null) ? picture.inWords() : null, Types.VARCHAR)
+			.param("document", (document != null) ? document.name() : null, Types.VARCHAR)
+			.param("instead", (document != null) ? document.instead() : null, Types.VARCHAR)
 			.param("now", now)
 			.param("priority", answer ? ANSWER : PROMPT)
 			.update();
@@ -103,9 +106,28 @@ public class Outbox {
 	 * @return all messages, sent or not yet
 	 */
 	public List<OutboxEntry> of(long chatId) {
+		return this.database
+			.sql("""
+					select id, chat_id, text, choices, picture, picture_words, document, document_instead, written_at, sent_at
+					from outbox_message where chat_id = ? order by id""")
+			.param(chatId)
+			.query(Outbox::entry)
+			.list();
+	}
+
+	/**
+	 * One message of those written to a chat.
+	 * @param chatId the chat
+	 * @param outboxId the message's number
+	 * @return the message, or empty when this chat was written no such message
+	 */
+	public Optional<OutgoingMessage> message(long chatId, long outboxId) {
 		return this.database.sql("""
-				select id, chat_id, text, choices, picture, picture_words, written_at, sent_at from outbox_message
-				where chat_id = ? order by id""").param(chatId).query(Outbox::entry).list();
+				select text, choices, picture, picture_words, document, document_instead from outbox_message
+				where id = ? and chat_id = ?""")
+			.params(outboxId, chatId)
+			.query((row, number) -> message(row))
+			.optional();
 	}
 
 	/**
@@ -193,8 +215,9 @@ public class Outbox {
 	 * @return true when at least one was tried and not taken
 	 */
 	public boolean anyFailed(String keyBeginning) {
-		return this.database.sql(
-				"select exists (select 1 from outbox_message where unique_key like ? and state <> 'sent' and attempts > 0)")
+		return this.database.sql("""
+				select exists (select 1 from outbox_message
+				where state in ('waiting', 'dead') and unique_key like ? and attempts > 0)""")
 			.param(keyBeginning + "%")
 			.query(Boolean.class)
 			.single();
@@ -206,7 +229,12 @@ public class Outbox {
 	}
 
 	static OutgoingMessage message(ResultSet row) throws SQLException {
-		return new OutgoingMessage(row.getString("text"), choices(row), picture(row));
+		return new OutgoingMessage(row.getString("text"), choices(row), picture(row), document(row));
+	}
+
+	private static @Nullable MessageDocument document(ResultSet row) throws SQLException {
+		String name = row.getString("document");
+		return (name != null) ? new MessageDocument(name, row.getString("document_instead")) : null;
 	}
 
 	private static @Nullable MessagePicture picture(ResultSet row) throws SQLException {

@@ -39,7 +39,7 @@ class OutboxQueue {
 	List<WaitingMessage> next(Collection<Long> busyChats, int most) {
 		return this.database.sql("""
 				select o.id, o.chat_id, c.channel, c.address, o.text, o.choices, o.picture, o.picture_words,
-				o.parts_sent, o.attempts, o.priority
+				o.document, o.document_instead, o.parts_sent, o.attempts, o.priority
 				from outbox_message o join chat c on c.id = o.chat_id
 				where o.state = 'waiting' and o.chat_id not in (:busy) and not exists
 				(select 1 from outbox_message e where e.chat_id = o.chat_id and e.state = 'waiting' and e.id < o.id)
@@ -50,12 +50,17 @@ class OutboxQueue {
 			.list();
 	}
 
-	/** How many messages are in this state: waiting, sent or dead. */
+	/** How many messages are in this state: waiting or dead. */
 	long count(String state) {
 		return this.database.sql("select count(*) from outbox_message where state = ?")
 			.param(state)
 			.query(Long.class)
 			.single();
+	}
+
+	/** The number of the newest message, which is how many there have been. */
+	long everWritten() {
+		return this.database.sql("select coalesce(max(id), 0) from outbox_message").query(Long.class).single();
 	}
 
 	/** When the message was written that has waited longest. */

@@ -98,6 +98,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	private void expectOn(Dog dog, LocalDate date) {
 		if (date.getDayOfWeek() == DAY_OF_WEEKLY) {
 			expect(PromptKind.WEEKLY, dog, Occasion.of(dog.id(), date));
+			expect(PromptKind.FORTNIGHT, dog, Occasion.of(dog.id(), date));
 		}
 		this.handlers.getObject()
 			.walkHours(dog)

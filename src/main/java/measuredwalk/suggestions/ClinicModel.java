@@ -34,8 +34,13 @@ class ClinicModel {
 
 	}
 
+	/** The rule that counts now. */
+	DosingSettings rule() {
+		return this.ruleRead.of("rule", this.rules::current);
+	}
+
 	ToleranceModel now() {
-		DosingSettings rule = this.ruleRead.of("rule", this.rules::current);
+		DosingSettings rule = rule();
 		return this.last.updateAndGet((made) -> made.rule().equals(rule) ? made : Made.by(rule)).model();
 	}
 

@@ -11,6 +11,7 @@ import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
 import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
+import measuredwalk.tolerance.LongDay;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceCourse;
 import measuredwalk.tolerance.ToleranceEvent;
@@ -65,6 +66,19 @@ public class Suggestions {
 	public double chanceOfTrouble(Dog dog, double minutes) {
 		LocalDate today = day(dog);
 		return course(dog, history(dog), today).chances(today).ofTrouble(minutes);
+	}
+
+	/**
+	 * How to spread a longer day.
+	 * @param dog the dog
+	 * @param day the day, today or at most 14 days ahead
+	 * @param minutes minutes wished for on it, all walks together, above 0
+	 * @return the plan; nothing is stored
+	 * @throws IllegalArgumentException when the day or the minutes are out of range
+	 */
+	@Transactional(readOnly = true)
+	public LongDay longDay(Dog dog, LocalDate day, double minutes) {
+		return this.model.now().longDay(history(dog), day(dog), day, minutes);
 	}
 
 	/**
@@ -145,8 +159,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<ToleranceEvent> history(Dog dog) {
-		return new DogHistory(dog).events(this.households.plansOf(dog.id()), this.households.medicationsOf(dog.id()),
-				this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
+		return new DogHistory(dog, this.model.rule()).events(this.households.plansOf(dog.id()),
+				this.households.medicationsOf(dog.id()), this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
 	}
 
 }

@@ -37,6 +37,7 @@ class MetersTests {
 			"measuredwalk_inbox_longest_wait_seconds", "measuredwalk_outbox_messages{state=\"dead\"}",
 			"measuredwalk_outbox_longest_wait_seconds", "measuredwalk_alerts_open{level=\"emergency\"}",
 			"measuredwalk_alerts_oldest_seconds{level=\"same-day\"}", "measuredwalk_schedule_lag_seconds",
+			"measuredwalk_inbox_messages_ever_total", "measuredwalk_outbox_messages_ever_total",
 			"jvm_memory_used_bytes", "http_server_requests_seconds" })
 	void meterIsThere(String meter) {
 		this.caller.get("/actuator/health");
@@ -48,6 +49,25 @@ class MetersTests {
 		double before = value("measuredwalk_alerts_open{level=\"emergency\"}");
 		new ChatVisitor(this.port, "wren").say("she collapsed and her gums are white");
 		assertThat(value("measuredwalk_alerts_open{level=\"emergency\"}")).isEqualTo(before + 1);
+	}
+
+	@Test
+	void aMessageInWhichNothingWasUnderstoodIsCountedWithoutItsWords() {
+		double read = value("measuredwalk_reading_messages_total");
+		double missed = value("measuredwalk_reading_misses_total");
+		new ChatVisitor(this.port, "wren").say("zzz flibber the quonk");
+		assertThat(value("measuredwalk_reading_messages_total")).isEqualTo(read + 1);
+		assertThat(value("measuredwalk_reading_misses_total")).isEqualTo(missed + 1);
+		assertThat(meters()).doesNotContain("flibber");
+	}
+
+	@Test
+	void aQuestionOfWhatWasMeantIsCounted() {
+		double before = value("measuredwalk_reading_ask_backs_total{about=\"amount\"}");
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/walk");
+		alder.say("240 minutes");
+		assertThat(value("measuredwalk_reading_ask_backs_total{about=\"amount\"}")).isEqualTo(before + 1);
 	}
 
 	@Test

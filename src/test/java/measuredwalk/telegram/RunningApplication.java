@@ -7,16 +7,20 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.awaitility.Awaitility;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** The application as a process of its own, on an embedded database in a file. */
 final class RunningApplication {
@@ -24,6 +28,9 @@ final class RunningApplication {
 	private static final String USER = "clinic";
 
 	private static final String PASSWORD = "a-password-for-tests";
+
+	/** TimeoutStopSec of docs/operator/measured-walk.service, and Docker's is 10 s. */
+	private static final Duration UNTIL_KILLED = Duration.ofSeconds(40);
 
 	private final ObjectMapper mapper = new ObjectMapper();
 
@@ -71,7 +78,7 @@ final class RunningApplication {
 
 	private static String databaseUrl(Path folder) {
 		return "jdbc:h2:file:" + folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-				+ "DEFAULT_NULL_ORDERING=HIGH";
+				+ "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE";
 	}
 
 	/** Each start sends to an address of its own, with the number of the start behind. */
@@ -81,7 +88,7 @@ final class RunningApplication {
 				"--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
 				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
 				"--measuredwalk.clinic.phone=01632 960 151", "--measuredwalk.staff.username=" + USER,
-				"--measuredwalk.staff.password=" + PASSWORD));
+				"--measuredwalk.staff.password=" + PASSWORD, "--logging.structured.format.console=ecs"));
 		all.addAll(this.settings);
 		this.process = new ProcessBuilder(all).directory(this.folder.toFile())
 			.redirectErrorStream(true)
@@ -106,12 +113,22 @@ final class RunningApplication {
 		this.process.destroyForcibly();
 	}
 
-	void awaitDeath() throws InterruptedException {
-		this.process.waitFor();
+	/** As SIGTERM does. */
+	void askToStop() {
+		this.process.destroy();
+	}
+
+	/**
+	 * Waits for the end, as long as a service manager would, and gives the exit status.
+	 */
+	int awaitDeath() throws InterruptedException {
+		assertThat(this.process.waitFor(UNTIL_KILLED.toSeconds(), TimeUnit.SECONDS)).as("has ended in time").isTrue();
+		return this.process.exitValue();
 	}
 
 	void stop() throws InterruptedException {
-		this.process.destroy();
+		askToStop();
+		// An archive that is written at the end may take its time.
 		this.process.waitFor();
 	}
 
@@ -123,6 +140,21 @@ final class RunningApplication {
 
 	JsonNode get(String path) throws IOException, InterruptedException {
 		return send(request(path).build());
+	}
+
+	/** Each line is one JSON object, and none holds what nobody is to read there. */
+	void assertLog(List<String> neverLogged) throws IOException {
+		List<String> lines = Files.readAllLines(this.folder.resolve("log"))
+			.stream()
+			.filter((line) -> !line.startsWith("Picked up JAVA_TOOL_OPTIONS"))
+			.toList();
+		assertThat(lines).filteredOn((line) -> line.contains("Measured Walk is ready")).hasSize(this.starts);
+		List<String> secret = new ArrayList<>(neverLogged);
+		secret.addAll(List.of(PASSWORD, BotApiStandIn.TOKEN));
+		for (String line : lines) {
+			assertThat(this.mapper.readTree(line).path("log").path("level").asText()).as(line).isNotEmpty();
+			assertThat(line).doesNotContain(secret);
+		}
 	}
 
 	private HttpRequest.Builder request(String path) {

@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  */
 final class ShippedJar {
 
-	private static final List<String> FLAGS = List.of("-Xmx320m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+	private static final List<String> FLAGS = List.of("-Xmx320m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1",
+			"-Xlog:disable", "-Xlog:all=error:stderr");
 
 	private final Path folder;
 

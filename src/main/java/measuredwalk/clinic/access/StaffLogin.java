@@ -2,6 +2,7 @@ package measuredwalk.clinic.access;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
@@ -13,6 +14,7 @@ import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.stereotype.Component;
+import org.springframework.util.function.SingletonSupplier;
 
 /** Lets staff in by name and password, on the pages and over the API alike. */
 @Component
@@ -25,13 +27,14 @@ class StaffLogin implements AuthenticationProvider {
 	private final LoginThrottle throttle;
 
 	/** Compared when there is no such account, so that both answers take as long. */
-	private final StaffAccounts.Credentials nobody;
+	private final Supplier<StaffAccounts.Credentials> nobody;
 
 	StaffLogin(StaffAccounts accounts, ProvenPasswords passwords, LoginThrottle throttle, PasswordEncoder encoder) {
 		this.accounts = accounts;
 		this.passwords = passwords;
 		this.throttle = throttle;
-		this.nobody = new StaffAccounts.Credentials("", encoder.encode("nobody"), StaffRole.NURSE);
+		this.nobody = SingletonSupplier
+			.of(() -> new StaffAccounts.Credentials("", encoder.encode("nobody"), StaffRole.NURSE));
 	}
 
 	@Override
@@ -43,7 +46,7 @@ class StaffLogin implements AuthenticationProvider {
 			throw new TooManyTries();
 		}
 		Optional<StaffAccounts.Credentials> account = this.accounts.credentials(name);
-		boolean right = this.passwords.right(account.orElse(this.nobody), String.valueOf(asked.getCredentials()));
+		boolean right = this.passwords.right(account.orElseGet(this.nobody), String.valueOf(asked.getCredentials()));
 		if (account.isEmpty() || !right) {
 			this.throttle.failed(name, address);
 			throw new BadCredentialsException("The name or the password is wrong.");

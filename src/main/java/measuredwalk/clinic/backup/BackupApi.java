@@ -27,9 +27,7 @@ class BackupApi {
 	@ResponseStatus(HttpStatus.CREATED)
 	Taken take() {
 		try {
-			Path file = this.backups.take()
-				.orElseThrow(() -> problem(HttpStatus.CONFLICT,
-						"Only the embedded database in a file is copied here. For PostgreSQL use pg_dump."));
+			Path file = this.backups.take();
 			return new Taken(file.getFileName().toString(), Files.size(file));
 		}
 		catch (IOException ex) {

@@ -1,3 +1,3 @@
-/** Copies of the embedded database, taken while the program runs. */
+/** Copies of the database, taken while the program runs, and the way back. */
 @org.jspecify.annotations.NullMarked
 package measuredwalk.clinic.backup;

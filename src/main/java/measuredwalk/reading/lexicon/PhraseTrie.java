@@ -1,6 +1,8 @@
 package measuredwalk.reading.lexicon;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * All phrases in one tree, followed word by word. Children are found in one
@@ -35,6 +37,9 @@ final class PhraseTrie {
 
 	/** The entries that end at each node. */
 	private int[][] endings = { NOTHING };
+
+	/** Most nodes end one entry only, and many the same: these share an array. */
+	private final Map<Integer, int[]> alone = new HashMap<>();
 
 	private int nodes = 1;
 
@@ -73,10 +78,16 @@ final class PhraseTrie {
 		for (int symbol : symbols) {
 			node = childOrNew(node, symbol);
 		}
-		int[] before = this.endings[node];
+		this.endings[node] = with(this.endings[node], entry);
+	}
+
+	private int[] with(int[] before, int entry) {
+		if (before.length == 0) {
+			return this.alone.computeIfAbsent(entry, (only) -> new int[] { only });
+		}
 		int[] after = Arrays.copyOf(before, before.length + 1);
 		after[before.length] = entry;
-		this.endings[node] = after;
+		return after;
 	}
 
 	/**

@@ -2,10 +2,9 @@ package measuredwalk.reading.words;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -24,24 +23,38 @@ public final class Speller {
 	/** Words this long may carry two slips. */
 	private static final int TWO_SLIPS = 7;
 
-	private static final String[] NOTHING = {};
+	private static final long LOWER_HALF = 0xFFFF_FFFFL;
 
-	private final Map<String, String[]> byDeletion = new HashMap<>();
+	private final String[] words;
+
+	/**
+	 * For each deletion of each word the deletion's hash in the upper half and the word's
+	 * place in the lower one, in rising order: a tenth of the memory of a map of texts.
+	 */
+	private final long[] byDeletion;
 
 	/**
 	 * A speller that repairs to these words.
 	 * @param words lower-case words
 	 */
 	public Speller(Collection<String> words) {
-		Map<String, Set<String>> collected = new HashMap<>();
-		for (String word : words) {
-			if (word.length() >= SHORTEST && word.chars().allMatch(Character::isLetter)) {
-				for (String deletion : deletions(word)) {
-					collected.computeIfAbsent(deletion, (key) -> new HashSet<>()).add(word);
-				}
-			}
-		}
-		collected.forEach((deletion, meant) -> this.byDeletion.put(deletion, meant.toArray(String[]::new)));
+		this.words = words.stream()
+			.filter((word) -> word.length() >= SHORTEST && word.chars().allMatch(Character::isLetter))
+			.toArray(String[]::new);
+		this.byDeletion = IntStream.range(0, this.words.length)
+			.mapToObj(this::entries)
+			.flatMapToLong(Arrays::stream)
+			.sorted()
+			.distinct()
+			.toArray();
+	}
+
+	private long[] entries(int place) {
+		return Arrays.stream(deletions(this.words[place])).mapToLong((hash) -> entry(hash, place)).toArray();
+	}
+
+	private static long entry(int hash, int place) {
+		return ((long) hash << Integer.SIZE) | place;
 	}
 
 	/**
@@ -56,8 +69,9 @@ public final class Speller {
 		String best = null;
 		double bestCost = limit(typed.length());
 		Set<String> tried = new HashSet<>();
-		for (String deletion : deletions(typed)) {
-			for (String meant : this.byDeletion.getOrDefault(deletion, NOTHING)) {
+		for (int deletion : deletions(typed)) {
+			for (int at = firstOf(deletion); at < this.byDeletion.length && isOf(deletion, at); at++) {
+				String meant = this.words[(int) (this.byDeletion[at] & LOWER_HALF)];
 				double cost = tried.add(meant) ? SlipCost.of(typed, meant, bestCost) : Double.MAX_VALUE;
 				if (cost < bestCost || (cost == bestCost && best != null && meant.compareTo(best) < 0)) {
 					best = meant;
@@ -76,26 +90,42 @@ public final class Speller {
 		return (length < 5) ? 0.95 : (length < TWO_SLIPS) ? 1.15 : 1.75;
 	}
 
-	private static Set<String> deletions(String word) {
-		Set<String> once = new HashSet<>();
-		once.add(word);
-		once.addAll(Arrays.asList(without(word)));
-		if (word.length() < TWO_SLIPS - 1) {
-			return once;
-		}
-		Set<String> twice = new HashSet<>(once);
-		for (String shorter : once) {
-			twice.addAll(Arrays.asList(without(shorter)));
-		}
-		return twice;
+	private int firstOf(int deletion) {
+		int at = Arrays.binarySearch(this.byDeletion, entry(deletion, 0));
+		return (at < 0) ? -at - 1 : at;
 	}
 
-	private static String[] without(String word) {
-		String[] shorter = new String[word.length()];
-		for (int at = 0; at < shorter.length; at++) {
-			shorter[at] = word.substring(0, at) + word.substring(at + 1);
+	private boolean isOf(int deletion, int at) {
+		return (int) (this.byDeletion[at] >> Integer.SIZE) == deletion;
+	}
+
+	/**
+	 * The hashes of a word, of the word without each letter and, if it is long, without
+	 * each two. Two that share a hash cost a comparison more and change nothing else.
+	 */
+	private static int[] deletions(String word) {
+		int length = word.length();
+		boolean two = length >= TWO_SLIPS - 1;
+		int[] hashes = new int[1 + length + (two ? length * (length - 1) / 2 : 0)];
+		int size = 0;
+		for (int gap = 0; gap <= length; gap++) {
+			hashes[size++] = hash(word, gap, length);
+			for (int other = gap + 1; two && other < length; other++) {
+				hashes[size++] = hash(word, gap, other);
+			}
 		}
-		return shorter;
+		return hashes;
+	}
+
+	/** A gap at the word's length leaves nothing out. */
+	private static int hash(String word, int gap, int otherGap) {
+		int hash = 0;
+		for (int at = 0; at < word.length(); at++) {
+			if (at != gap && at != otherGap) {
+				hash = 31 * hash + word.charAt(at);
+			}
+		}
+		return hash;
 	}
 
 }

@@ -12,7 +12,7 @@ import java.util.Locale;
  * Draws the model with one dog of each kind into a folder, {@code docs/pictures} when
  * none is named.
  */
-final class ToleranceTrajectories {
+public final class ToleranceTrajectories {
 
 	private static final int DAYS = 180;
 
