@@ -36,6 +36,12 @@ final class HeardWords {
 	private static final Set<String> EATEN = Set.of("her", "his", "all", "breakfast", "dinner", "tea", "up", "every",
 			"everything", "nothing", "some", "most", "half", "well");
 
+	/** Behind 'half our' these leave it 'our'. */
+	private static final Set<String> OURS = Set.of("usual", "normal", "walk", "walks", "loop", "route", "regular",
+			"circuit", "lap", "time", "distance");
+
+	private static final Set<String> BEFORE_NIGHT = Set.of("the", "last", "all", "at", "every", "good");
+
 	private static final int LONGEST = 5;
 
 	private HeardWords() {
@@ -55,6 +61,13 @@ final class HeardWords {
 			}
 			else if (at > 0 && isDenial(tokens, at)) {
 				tokens.set(at, token.withWord("no"));
+			}
+			else if (at > 0 && token.is("our") && tokens.get(at - 1).is("half")
+					&& !OURS.contains(tokens.get(at + 1).word())) {
+				tokens.set(at, token.withWord("hour"));
+			}
+			else if (token.is("knight") && at > 0 && BEFORE_NIGHT.contains(tokens.get(at - 1).word())) {
+				tokens.set(at, token.withWord("night"));
 			}
 			else if (token.is("eight") && EATEN.contains(tokens.get(at + 1).word())) {
 				tokens.set(at, token.withWord("ate"));
