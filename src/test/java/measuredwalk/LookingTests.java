@@ -74,8 +74,24 @@ class LookingTests {
 		List<String> lesson = this.wren.say("How to see slowing");
 		assertThat(lesson).hasSize(2).last().isEqualTo(question);
 		assertThat(lesson.get(0)).startsWith("Your dog drops back").hasLineCount(3);
-		assertThat(this.wren.rawPage()).contains("<img src=\"/signs/slowing.svg\" alt=\"A dog on a lead");
-		assertThat(this.wren.get("/signs/slowing.svg")).startsWith("<svg");
+		assertThat(picture()).contains("alt=\"A dog on a lead");
+	}
+
+	@Test
+	void aPictureIsShownToItsOwnChatOnly() {
+		this.wren.say("/signs slowing");
+		String address = picture().replaceAll(".*src=\"([^\"]+)\".*", "$1").replace("&amp;", "&");
+		assertThat(address).endsWith("as=wren");
+		assertThat(this.wren.get(address)).contains("PNG");
+		assertThat(this.wren.send("GET", address.replace("as=wren", "as=alder"), "").statusCode()).isEqualTo(404);
+		assertThat(this.wren.send("GET", address.replace("as=wren", "as=newcomer"), "").statusCode()).isEqualTo(404);
+	}
+
+	private String picture() {
+		String page = this.wren.rawPage();
+		int start = page.lastIndexOf("<img");
+		assertThat(start).isPositive();
+		return page.substring(start, page.indexOf(">", start));
 	}
 
 	@Test

@@ -146,10 +146,35 @@ abstract class LoopContract {
 
 	@Test
 	void aMorningThatWasToldAlreadyIsNotAskedAgain() {
+		long before = morningsAsked();
 		this.wren.moveOn("morning");
 		this.wren.say("same as usual");
 		this.wren.moveOn("evening");
-		assertThat(this.wren.look()).filteredOn((line) -> line.contains("How did Bramble get up")).hasSize(1);
+		assertThat(morningsAsked() - before).isEqualTo(1);
+	}
+
+	/** Late in the day the way to the evening leads over a morning. */
+	private long morningsAsked() {
+		return this.wren.look().stream().filter((line) -> line.contains("How did Bramble get up")).count();
+	}
+
+	@Test
+	void whatMadeAWalkHarderIsWrittenDownInPlainWordsAndTakenBackInPlainWords() {
+		assertThat(this.wren.say("20 minutes up the hill, chased his ball, no trouble at all"))
+			.anyMatch((line) -> line.contains("20 minutes on hills and with ball or rough play today"));
+		assertThat(walks().get(0).get("loads").toString()).isEqualTo("[\"hills\",\"play\"]");
+		assertThat(this.wren.say("no hills, it was all flat"))
+			.anyMatch((line) -> line.startsWith("Changed. It now says: 20 minutes with ball or rough play today"));
+		assertThat(journal("?history=true").get("walks")).hasSize(2);
+		assertThat(this.wren.say("/why")).anyMatch((line) -> line.contains("with ball or rough play was harder"));
+	}
+
+	@Test
+	void aCorrectionOfTheMinutesKeepsWhatMadeTheWalkHarder() {
+		this.wren.say("50 minutes on the beach, no trouble at all");
+		assertThat(this.wren.say("no, 15 not 50"))
+			.anyMatch((line) -> line.contains("15 minutes on rough or soft ground"));
+		assertThat(this.wren.say("/undo")).anyMatch((line) -> line.startsWith("Taken back: 15 minutes on rough"));
 	}
 
 	@Test
@@ -300,7 +325,10 @@ abstract class LoopContract {
 	@Test
 	void exportGivesTheRecordWithTheOwnersOwnWords() {
 		this.wren.say("20 minutes, no trouble at all");
-		assertThat(this.wren.say("/export")).singleElement()
+		assertThat(this.wren.say("/export")).containsExactly("How would you like Bramble's record?"
+				+ " As a PDF to read or print, as a table (CSV) for a spreadsheet, or as text here?");
+		assertThat(this.wren.choices()).contains("/export pdf", "/export csv", "/export text");
+		assertThat(this.wren.say("/export text")).singleElement()
 			.asString()
 			.startsWith("Bramble's record.")
 			.contains("Bramble's plan: 2 walks of 20 minutes each.", "20 minutes",
@@ -420,6 +448,34 @@ abstract class LoopContract {
 		assertThat(this.wren.say("could we do 40 minutes tomorrow?").get(0))
 			.startsWith("40 minutes is more than I would suggest today: the chance of it being too much is");
 		assertThat(walks()).hasSize(1);
+	}
+
+	@Test
+	void aLongerDayThatIsPlannedIsSpreadOverMoreWalksAndTheDaysAround() {
+		double before = suggestion().get("minutes").asDouble();
+		assertThat(this.wren.say("big walk planned tomorrow, about 40 min")).singleElement()
+			.asString()
+			.matches("That sounds lovely\\. For .* I would plan 4 walks of 1\\d minutes each, .*"
+					+ " Keep the days just before and after to 2 walks of 1\\d minutes each\\."
+					+ " The chance of 40 minutes at once being too much is .* That morning decides\\.");
+		assertThat(walks()).isEmpty();
+		assertThat(suggestion().get("minutes").asDouble()).isEqualTo(before);
+	}
+
+	@Test
+	void whatElseAMessageWithAPlanTellsIsWrittenDown() {
+		assertThat(this.wren.say("20 minutes today, no trouble at all. Visitors tomorrow, so we will walk longer."))
+			.anyMatch((line) -> line.startsWith("That sounds lovely."))
+			.anyMatch((line) -> line.startsWith("Written down: 20 minutes today"));
+		assertThat(walks()).hasSize(1);
+	}
+
+	@Test
+	void noLongerDayIsPlannedForADogThatShouldBeSeen() {
+		this.wren.say("he has not eaten for a whole day and is very dull");
+		List<String> said = this.wren.say("we have visitors tomorrow and will walk longer");
+		assertThat(said).anyMatch((line) -> line.startsWith("I would not plan a longer day for Bramble just now."))
+			.noneMatch((line) -> line.startsWith("That sounds lovely."));
 	}
 
 	@Test

@@ -123,6 +123,16 @@ class ScheduleTests {
 	}
 
 	@Test
+	void noWalkTodayAnswersForTheOtherWalksOfTheDayToo() {
+		LocalDate wednesday = this.tuesday.plusDays(1);
+		moveTo(wednesday, "07:31");
+		this.wren.say("same as usual");
+		assertThat(moveTo(wednesday, "08:31")).containsExactly(WALK);
+		this.wren.say("no walk today");
+		assertThat(moveTo(wednesday, "23:00")).isEmpty();
+	}
+
+	@Test
 	void aWalkThatWasNotAnsweredIsRemindedOfOnce() {
 		moveTo(this.tuesday, "18:01");
 		assertThat(moveTo(this.tuesday, "20:01")).containsExactly(WALK_REMINDER);

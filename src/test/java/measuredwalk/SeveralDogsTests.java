@@ -184,6 +184,10 @@ class SeveralDogsTests {
 		assertThat(this.wren.say("/today Tarn")).noneMatch((line) -> line.contains("Moss"));
 		assertThat(this.wren.say("/log").toString()).contains("Nothing is written down for Moss yet",
 				"Tarn's last days:");
+		assertThat(this.wren.say("/log Tarn in words")).singleElement().asString().startsWith("Tarn: ");
+		assertThat(this.wren.say("/export Moss")).singleElement().asString().contains("Moss's record");
+		assertThat(this.wren.choices()).contains("/export Moss pdf");
+		assertThat(this.wren.say("/export Moss csv")).singleElement().asString().contains("all of Moss's record");
 		assertThat(this.wren.say("/why Moss").get(0)).startsWith("Moss: ");
 		assertThat(this.wren.say("/undo").get(0)).startsWith("Taken back: Tarn: 20 minutes");
 		assertThat(this.wren.say("/hours").get(0)).contains("Moss", "Tarn");

@@ -17,15 +17,16 @@ import org.jspecify.annotations.Nullable;
  * @param text what it says
  * @param at when it was written
  * @param choices answers to offer
- * @param picture the address of a picture to show below, or null
+ * @param picture the number of the message whose picture is shown below, or null
  * @param pictureWords what the picture shows
+ * @param file the number of the message whose file is offered below, or null
  */
-public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices, @Nullable String picture,
-		String pictureWords) {
+public record ChatLine(boolean fromPerson, String text, Instant at, List<String> choices, @Nullable Long picture,
+		String pictureWords, @Nullable Long file) {
 
 	static List<ChatLine> of(List<IncomingMessage> incoming, List<OutboxEntry> outgoing) {
 		Stream<ChatLine> from = incoming.stream()
-			.map((message) -> new ChatLine(true, message.text(), message.receivedAt(), List.of(), null, ""));
+			.map((message) -> new ChatLine(true, message.text(), message.receivedAt(), List.of(), null, "", null));
 		Stream<ChatLine> to = outgoing.stream().map(ChatLine::of);
 		return Stream.concat(from, to).sorted(Comparator.comparing(ChatLine::at)).toList();
 	}
@@ -33,7 +34,8 @@ public record ChatLine(boolean fromPerson, String text, Instant at, List<String>
 	private static ChatLine of(OutboxEntry entry) {
 		MessagePicture picture = entry.message().picture();
 		return new ChatLine(false, entry.message().text(), entry.writtenAt(), entry.message().choices(),
-				(picture != null) ? "/" + picture.name() + ".svg" : null, (picture != null) ? picture.inWords() : "");
+				(picture != null) ? entry.id() : null, (picture != null) ? picture.inWords() : "",
+				(entry.message().document() != null) ? entry.id() : null);
 	}
 
 	/** What the last question offers, unless the person has written since. */

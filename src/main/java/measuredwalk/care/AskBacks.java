@@ -22,7 +22,10 @@ class AskBacks {
 
 	private final CheckIns checkIns;
 
-	AskBacks(CheckIns checkIns) {
+	private final ReadingMeters meters;
+
+	AskBacks(CheckIns checkIns, ReadingMeters meters) {
+		this.meters = meters;
 		this.checkIns = checkIns;
 	}
 
@@ -34,6 +37,7 @@ class AskBacks {
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
+			this.meters.askedBackAmount();
 			reply.ask(Phrase.WHICH_WAS_IT,
 					Map.of("first", unsure.readings().get(0), "second", unsure.readings().get(1)), unsure.readings());
 		}

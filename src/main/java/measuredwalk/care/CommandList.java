@@ -21,19 +21,19 @@ class CommandList {
 
 	private final Map<String, Command> commands;
 
-	CommandList(Households households, CheckIns checkIns, CheckInTalk talk, TodayTalk today, LogWords log,
-			LookingTalk looking, TakingBack takingBack, HoursTalk hours, ExportWords export, Erasing erasing,
+	CommandList(Households households, CheckIns checkIns, CheckInTalk talk, TodayTalk today, LogTalk log,
+			LookingTalk looking, TakingBack takingBack, HoursTalk hours, ExportTalk export, Erasing erasing,
 			Leaving leaving) {
 		this.commands = Map.ofEntries(
 				entry("/walk", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.AFTER_WALK, reply)),
 				entry("/morning", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.NEXT_MORNING, reply)),
 				entry("/today", Scope.EACH_DOG, today::today), entry("/why", Scope.EACH_DOG, today::why),
-				entry("/log", Scope.EACH_DOG, (turn, reply) -> reply.say(log.lastDays(turn))),
+				Map.entry("/log", new Command(Scope.EACH_DOG, log::command)),
 				Map.entry("/signs", new Command(Scope.THE_CHAT, looking::command)),
 				entry("/undo", Scope.THE_CHAT, takingBack::undo),
 				entry("/share", Scope.THE_HOME, (turn, reply) -> share(households, turn, reply)),
 				Map.entry("/hours", new Command(Scope.THE_HOME, hours::command)),
-				entry("/export", Scope.EACH_DOG, (turn, reply) -> reply.say(export.of(turn.dog()))),
+				Map.entry("/export", new Command(Scope.EACH_DOG, export::command)),
 				entry("/erase", Scope.ONE_DOG, erasing::ask), entry("/leave", Scope.THE_HOME, leaving::command),
 				entry("/stop", Scope.THE_CHAT, (turn, reply) -> stop(households, checkIns, turn, reply)));
 	}

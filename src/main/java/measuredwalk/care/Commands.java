@@ -3,7 +3,6 @@ package measuredwalk.care;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 import measuredwalk.conversations.Phrase;
 import measuredwalk.messaging.IncomingMessage;
@@ -73,8 +72,13 @@ class Commands {
 
 	private static List<Turn> named(List<Turn> dogs) {
 		String rest = rest(dogs.get(0).text());
-		Set<Integer> named = new DogNames(Turns.names(dogs)).only(rest);
-		return named.stream().map(dogs::get).toList();
+		return new DogNames(Turns.names(dogs)).in(rest)
+			.stream()
+			.flatMap((mention) -> mention.dogs().stream())
+			.distinct()
+			.sorted()
+			.map(dogs::get)
+			.toList();
 	}
 
 	private static boolean oneHome(List<Turn> dogs) {

@@ -3,6 +3,7 @@ package measuredwalk.care;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
@@ -20,6 +21,9 @@ import org.springframework.stereotype.Component;
 /** What words about one dog cause, in the conversation that is open about it. */
 @Component
 class DogTalk {
+
+	/** 'No walk' answers for one walk, 'no walk today' for all of the day. */
+	private static final Pattern ALL_DAY = Pattern.compile("\\b(?:today|all day)\\b", Pattern.CASE_INSENSITIVE);
 
 	private final CheckIns checkIns;
 
@@ -45,9 +49,12 @@ class DogTalk {
 
 	private final Notes notes;
 
+	private final WalkLoads loads;
+
 	DogTalk(CheckIns checkIns, AskedBefore asked, CheckInTalk talk, SmallTalk smallTalk, Corrections corrections,
 			EntryWords words, SuggestionWords suggestions, AskBacks askBacks, FirstDragging dragging, SameWalk sameWalk,
-			LookingTalk looking, Notes notes) {
+			LookingTalk looking, Notes notes, WalkLoads loads) {
+		this.loads = loads;
 		this.checkIns = checkIns;
 		this.asked = asked;
 		this.talk = talk;
@@ -68,7 +75,9 @@ class DogTalk {
 		}
 		Optional<Correction> correction = this.askBacks.answered(reading, open)
 			.or(() -> Optional.ofNullable(reading.correction()));
-		if (correction.isPresent() && corrected(turn, correction.get(), open, reply)) {
+		boolean changed = (correction.isPresent() && corrected(turn, correction.get(), open, reply))
+				|| sayIfChanged(turn, this.loads.putRight(turn, reading, open), reply);
+		if (changed) {
 			goOnAfterChange(turn, open, reply);
 		}
 		else {
@@ -78,7 +87,10 @@ class DogTalk {
 
 	/** Says what an entry says now that it is put right. */
 	boolean corrected(Turn turn, Correction correction, @Nullable CheckIn open, Reply reply) {
-		Optional<JournalEntry> changed = this.corrections.apply(turn, correction, open);
+		return sayIfChanged(turn, this.corrections.apply(turn, correction, open), reply);
+	}
+
+	private boolean sayIfChanged(Turn turn, Optional<JournalEntry> changed, Reply reply) {
 		changed.ifPresent((entry) -> reply.say(Phrase.CHANGED,
 				Map.of("entry", turn.named(this.words.entry(entry, turn.today())))));
 		return changed.isPresent();
@@ -110,10 +122,11 @@ class DogTalk {
 		if (!reading.noWalk() || !reading.walks().isEmpty() || !reading.signs().isEmpty()) {
 			return false;
 		}
-		if (open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null) {
+		boolean answers = open != null && open.conversation().equals(CheckIns.AFTER_WALK) && open.entryId() == null;
+		if (answers) {
 			this.checkIns.close(turn.chatId());
 		}
-		else {
+		if (!answers || ALL_DAY.matcher(turn.text()).find()) {
 			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
 		}
 		reply.say(Phrase.NO_WALK);

@@ -26,11 +26,15 @@ class Ears {
 
 	private final CheckIns checkIns;
 
-	Ears(CheckIns checkIns) {
+	private final ReadingMeters meters;
+
+	Ears(CheckIns checkIns, ReadingMeters meters) {
+		this.meters = meters;
 		this.checkIns = checkIns;
 	}
 
 	Reading read(Turn turn, @Nullable CheckIn checkIn) {
+		this.meters.read();
 		Question question = question(checkIn);
 		Reading reading = read(turn, turn.text(), question);
 		if (checkIn == null && onlyAsUsual(reading) && morningAwaited(turn)) {

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -15,6 +17,8 @@ import measuredwalk.conversations.Replies;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.JournalEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.records.RecordWords;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
@@ -23,26 +27,37 @@ import org.springframework.stereotype.Component;
 
 /** A journal entry in one line of everyday words. */
 @Component
-class EntryWords {
+class EntryWords implements RecordWords {
 
 	private static final Locale ENGLISH = Locale.UK;
+
+	private static final String LOADS = "load";
 
 	private final Replies replies;
 
 	EntryWords(Replies replies) {
 		this.replies = replies;
+		Arrays.stream(LoadKind.values()).forEach((load) -> replies.word(LOADS, load));
 	}
 
-	String walk(WalkFacts facts, LocalDate today) {
+	@Override
+	public String walk(WalkFacts facts, LocalDate today) {
 		String amount = Stream.of(minutes(facts), distance(facts))
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
 		String when = day(facts.date(), today) + start(facts.start());
-		return sentence((amount.isEmpty() ? "a walk" : amount) + when, facts.signs(), facts.overall(),
-				!facts.signs().isEmpty());
+		return sentence((amount.isEmpty() ? "a walk" : amount) + loads(facts.loads()) + when, facts.signs(),
+				facts.overall(), !facts.signs().isEmpty());
 	}
 
-	String morning(MorningFacts facts, LocalDate today) {
+	/** What made it harder, such as ' on hills and with play'; empty for nothing. */
+	String loads(Set<LoadKind> loads) {
+		List<String> words = loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList();
+		return words.isEmpty() ? "" : " " + WhichDog.listed(words, " and ");
+	}
+
+	@Override
+	public String morning(MorningFacts facts, LocalDate today) {
 		List<String> parts = new ArrayList<>();
 		parts.add(morningOf(facts.date(), today));
 		facts.signs().stream().map(this::sign).forEach(parts::add);
@@ -76,7 +91,8 @@ class EntryWords {
 			.orElseThrow();
 	}
 
-	String sign(Sign sign) {
+	@Override
+	public String sign(Sign sign) {
 		if (!sign.present()) {
 			return this.replies.word("denied", sign.kind());
 		}

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
+import measuredwalk.amounts.WalkAmount;
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
 import measuredwalk.journal.Journal;
@@ -38,7 +40,7 @@ class EntryWriter {
 	Written write(Turn turn, Reading reading, @Nullable CheckIn checkIn) {
 		Optional<WalkEntry> latest = latestToday(turn);
 		SignPlaces places = SignPlaces.of(reading, checkIn, latest.isPresent());
-		List<WalkEntry> walks = reading.walks().isEmpty() ? addToWalk(turn, places, checkIn, latest)
+		List<WalkEntry> walks = reading.walks().isEmpty() ? addToWalk(turn, reading, places, checkIn, latest)
 				: newWalks(turn, reading, places, checkIn);
 		MorningEntry morning = (places.anythingOfMorning() || reading.stiffMinutes() != null)
 				? morning(turn, reading, places, morningDate(turn, checkIn)) : null;
@@ -50,7 +52,9 @@ class EntryWriter {
 		List<WalkEntry> entries = new ArrayList<>();
 		for (WalkTold told : reading.walks()) {
 			boolean last = entries.size() == reading.walks().size() - 1;
-			WalkFacts facts = this.amounts.facts(turn, told).withUnsure(reading.unsure());
+			WalkFacts facts = this.amounts.facts(turn.dog(), turn.today(), told)
+				.withUnsure(reading.unsure())
+				.withLoads(reading.loadsOf(entries.size()));
 			entries.add(write(turn, last ? with(facts, places) : facts, checkIn));
 		}
 		return entries;
@@ -68,7 +72,8 @@ class EntryWriter {
 		}
 		WalkFacts before = waiting.get().facts();
 		WalkFacts filled = facts.withSigns(SignsTold.together(before.signs(), facts.signs()))
-			.withOverall((facts.overall() != null) ? facts.overall() : before.overall());
+			.withOverall((facts.overall() != null) ? facts.overall() : before.overall())
+			.withLoads(TwinWalk.both(before.loads(), facts.loads()));
 		return this.journal.replace(waiting.get().id(), filled, turn.said());
 	}
 
@@ -81,16 +86,16 @@ class EntryWriter {
 			.max(Comparator.comparing(WalkEntry::reportedAt));
 	}
 
-	private List<WalkEntry> addToWalk(Turn turn, SignPlaces places, @Nullable CheckIn checkIn,
+	private List<WalkEntry> addToWalk(Turn turn, Reading reading, SignPlaces places, @Nullable CheckIn checkIn,
 			Optional<WalkEntry> latest) {
-		if (!places.anythingOfWalk()) {
+		if (!places.anythingOfWalk() && WalkLoads.after(Set.of(), reading, checkIn).isEmpty()) {
 			return List.of();
 		}
 		Optional<WalkEntry> target = entryOf(checkIn).or(() -> latestUnlessAsked(latest, checkIn));
 		WalkFacts before = target.map(WalkEntry::facts)
 			.orElseGet(() -> new WalkFacts(aboutDate(turn, checkIn), null, null, null, null, null, false, null,
 					List.of(), List.of()));
-		WalkFacts facts = with(before, places);
+		WalkFacts facts = with(before, places).withLoads(WalkLoads.after(before.loads(), reading, checkIn));
 		return List.of(target.map((entry) -> this.journal.replace(entry.id(), facts, turn.said()))
 			.orElseGet(() -> this.journal.write(turn.dog().id(), facts, turn.teller(), turn.said())));
 	}

@@ -26,8 +26,11 @@ class Hearing {
 
 	private final Aside aside;
 
+	private final LongDayTalk longDays;
+
 	Hearing(CheckIns checkIns, Ears ears, Urgency urgency, EntryWriter writer, WeeklyQuestion weekly, DogTalk talk,
-			Aside aside) {
+			Aside aside, LongDayTalk longDays) {
+		this.longDays = longDays;
 		this.checkIns = checkIns;
 		this.ears = ears;
 		this.urgency = urgency;
@@ -49,7 +52,22 @@ class Hearing {
 	void hear(Turn turn, Reply reply) {
 		CheckIn open = open(turn).orElse(null);
 		Reading reading = this.ears.read(turn, open);
-		if (!settledAtOnce(turn, reading, open, reply) && !this.weekly.answered(turn, reading, open, reply)) {
+		if (settledAtOnce(turn, reading, open, reply)) {
+			return;
+		}
+		Optional<LongDayWish> wish = this.longDays.wish(turn);
+		wish.ifPresent((each) -> this.longDays.answer(turn, each, reply));
+		if (wish.isEmpty()) {
+			converse(turn, reading, open, reply);
+		}
+		else if (!wish.get().rest().isBlank()) {
+			Turn rest = turn.saying(wish.get().rest());
+			converse(rest, this.ears.read(rest, open), open, reply);
+		}
+	}
+
+	private void converse(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {
+		if (!this.weekly.answered(turn, reading, open, reply)) {
 			this.talk.converse(turn, reading, WeeklyQuestion.isOpen(open) ? null : open, reply);
 		}
 	}
@@ -65,7 +83,14 @@ class Hearing {
 			.map((open) -> open.asIfAbout(turn.dog().id()))
 			.orElse(null);
 		Reading reading = this.ears.read(turn, asIf);
-		return settledAtOnce(turn, reading, asIf, reply) || this.aside.take(turn, reading, asIf, reply);
+		if (settledAtOnce(turn, reading, asIf, reply)) {
+			return true;
+		}
+		Optional<LongDayWish> wish = this.longDays.wish(turn);
+		wish.ifPresent((each) -> this.longDays.answer(turn, each, reply));
+		Turn left = wish.map((each) -> turn.saying(each.rest())).orElse(turn);
+		Reading rest = wish.isPresent() ? this.ears.read(left, asIf) : reading;
+		return this.aside.take(left, rest, asIf, reply) || wish.isPresent();
 	}
 
 	private boolean settledAtOnce(Turn turn, Reading reading, @Nullable CheckIn open, Reply reply) {

@@ -48,9 +48,17 @@ class HoursTalk {
 		}
 	}
 
+	/**
+	 * Words that wish nothing of the kind are most of all, so nothing is looked up for
+	 * them.
+	 */
 	boolean answered(Turn turn, Reply reply) {
-		boolean justShown = this.outbox.lastText(turn.chatId()).filter(shown(turn.dog())::equals).isPresent();
-		return justShown && changed(turn, turn.text(), reply);
+		return HoursWish.read(turn.text(), turn.dog().household().hours()).understood() && justShown(turn)
+				&& changed(turn, turn.text(), reply);
+	}
+
+	private boolean justShown(Turn turn) {
+		return this.outbox.lastText(turn.chatId()).filter(shown(turn.dog())::equals).isPresent();
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {
@@ -74,8 +82,9 @@ class HoursTalk {
 		Hours hours = dog.household().hours();
 		String days = hours.daysOff().isEmpty() ? this.replies.say(Phrase.HOURS_EVERY_DAY)
 				: this.replies.say(Phrase.HOURS_DAYS_OFF, Map.of("days", DayWords.words(hours.daysOff())));
+		String picture = this.replies.say(hours.fortnightPicture() ? Phrase.HOURS_PICTURE : Phrase.HOURS_NO_PICTURE);
 		return this.replies.say(Phrase.HOURS, Map.of("morning", hours.morningAt(), "walks", walksOfAll(dog), "from",
-				hours.quietFrom(), "until", hours.quietUntil(), "days", days));
+				hours.quietFrom(), "until", hours.quietUntil(), "days", days, "picture", picture));
 	}
 
 	private String walksOfAll(Dog dog) {

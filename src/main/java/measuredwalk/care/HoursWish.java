@@ -44,6 +44,11 @@ record HoursWish(Hours hours, List<LocalTime> walks, boolean understood) {
 	private static final Pattern WALK_QUESTIONS = Pattern
 		.compile("\\b(?:walk questions|ask (?:me )?about (?:the )?walks?)\\b");
 
+	private static final Pattern NO_PICTURE = Pattern
+		.compile("\\b(?:no|stop|without|don['’]?t|do not|end|never)\\b[^.,;]*\\bpictures?\\b");
+
+	private static final Pattern PICTURE = Pattern.compile("\\bpictures?\\b");
+
 	private static final LocalTime EARLIEST_MORNING = LocalTime.of(4, 0);
 
 	private static final LocalTime LATEST_MORNING = LocalTime.NOON;
@@ -55,14 +60,15 @@ record HoursWish(Hours hours, List<LocalTime> walks, boolean understood) {
 	static HoursWish read(String words, Hours now) {
 		String text = words.toLowerCase(Locale.ROOT);
 		List<LocalTime> walks = group(WALKS, text).map(ClockWords::all).orElse(List.of());
-		Hours hours = withQuiet(text, withMorning(text, withDays(text, withWalkQuestions(text, now, walks))));
+		Hours hours = withQuiet(text,
+				withMorning(text, withDays(text, withPicture(text, withWalkQuestions(text, now, walks)))));
 		boolean understood = !hours.equals(now) || !walks.isEmpty() || repeats(text);
 		return new HoursWish(hours, walks, understood);
 	}
 
 	/** What holds already is understood all the same. */
 	private static boolean repeats(String text) {
-		return List.of(OFF, EVERY_DAY, QUIET, NO_WALK_QUESTIONS, WALK_QUESTIONS)
+		return List.of(OFF, EVERY_DAY, QUIET, NO_WALK_QUESTIONS, WALK_QUESTIONS, PICTURE)
 			.stream()
 			.anyMatch((each) -> each.matcher(text).find())
 				|| group(MORNING, text).map(ClockWords::all)
@@ -110,6 +116,13 @@ record HoursWish(Hours hours, List<LocalTime> walks, boolean understood) {
 		}
 		boolean wanted = !walks.isEmpty() || WALK_QUESTIONS.matcher(text).find();
 		return wanted ? hours.withWalkQuestions(true) : hours;
+	}
+
+	private static Hours withPicture(String text, Hours hours) {
+		if (NO_PICTURE.matcher(text).find()) {
+			return hours.withFortnightPicture(false);
+		}
+		return PICTURE.matcher(text).find() ? hours.withFortnightPicture(true) : hours;
 	}
 
 	private static Optional<String> group(Pattern pattern, String text) {

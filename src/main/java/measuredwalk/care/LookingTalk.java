@@ -22,8 +22,6 @@ import org.springframework.stereotype.Component;
 @Component
 class LookingTalk {
 
-	private static final String DRAWINGS = "signs/";
-
 	private final LookingGuide guide;
 
 	private final CheckIns checkIns;
@@ -59,7 +57,7 @@ class LookingTalk {
 
 	/** A question that the lesson came in between is asked once more. */
 	private void show(Turn turn, Lesson lesson, Reply reply) {
-		reply.show(lesson.text(), new MessagePicture(DRAWINGS + lesson.sign().code(), lesson.drawing()));
+		reply.show(lesson.text(), new MessagePicture(SignDrawings.KIND + "/" + lesson.sign().code(), lesson.drawing()));
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		open.flatMap((checkIn) -> this.checkIns.waiting(checkIn.id(), Map.of("dog", nameIn(checkIn, turn))))
 			.ifPresent(reply::ask);

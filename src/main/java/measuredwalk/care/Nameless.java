@@ -28,7 +28,11 @@ class Nameless {
 
 	private final DogTalk talk;
 
-	Nameless(Hearing hearing, WhichDog which, WhatIf whatIf, Urgency urgency, Corrections corrections, DogTalk talk) {
+	private final LongDayTalk longDays;
+
+	Nameless(Hearing hearing, WhichDog which, WhatIf whatIf, Urgency urgency, Corrections corrections, DogTalk talk,
+			LongDayTalk longDays) {
+		this.longDays = longDays;
 		this.hearing = hearing;
 		this.which = which;
 		this.whatIf = whatIf;
@@ -57,7 +61,8 @@ class Nameless {
 		if (corrected(dogs, reading, reply)) {
 			return;
 		}
-		if (reading.correction() != null || brings(reading) || this.whatIf.asks(dogs.get(0))) {
+		if (reading.correction() != null || brings(reading) || this.whatIf.asks(dogs.get(0))
+				|| this.longDays.wish(dogs.get(0)).isPresent()) {
 			this.which.ask(dogs, true, reply);
 		}
 		else {

@@ -40,12 +40,14 @@ class PromptStory implements PromptHandler {
 
 	private final WeeklyQuestion weekly;
 
+	private final SundayPicture picture;
+
 	private final Reminder reminder;
 
 	private final Erasing erasing;
 
 	PromptStory(Journal journal, Notes notes, CheckIns checkIns, WhomToAsk whom, WalkHours walkHours, Asking asking,
-			WeeklyQuestion weekly, Reminder reminder, Erasing erasing) {
+			WeeklyQuestion weekly, SundayPicture picture, Reminder reminder, Erasing erasing) {
 		this.journal = journal;
 		this.notes = notes;
 		this.checkIns = checkIns;
@@ -53,6 +55,7 @@ class PromptStory implements PromptHandler {
 		this.walkHours = walkHours;
 		this.asking = asking;
 		this.weekly = weekly;
+		this.picture = picture;
 		this.reminder = reminder;
 		this.erasing = erasing;
 	}
@@ -100,6 +103,12 @@ class PromptStory implements PromptHandler {
 	@Override
 	public Outcome weekly(Dog dog, LocalDate date) {
 		return this.whom.first(dog).map((carer) -> this.weekly.ask(dog, carer, date)).orElse(Outcome.SETTLED);
+	}
+
+	@Override
+	public Outcome fortnight(Dog dog, LocalDate date) {
+		this.picture.send(dog, date);
+		return Outcome.SETTLED;
 	}
 
 	@Override

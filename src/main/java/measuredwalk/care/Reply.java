@@ -51,6 +51,11 @@ final class Reply {
 		write(OutgoingMessage.of(text).with(picture));
 	}
 
+	/** Says something that stands ready. */
+	void say(OutgoingMessage message) {
+		write(message);
+	}
+
 	/** From now on the check-in's own questions wait: one question at a time. */
 	void holdQuestions() {
 		this.questionsHeld = true;

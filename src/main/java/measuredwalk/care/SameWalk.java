@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import measuredwalk.amounts.WalkAmount;
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
 import measuredwalk.conversations.Phrase;
@@ -52,7 +53,7 @@ class SameWalk {
 		if (reading.walks().size() != 1) {
 			return Optional.empty();
 		}
-		WalkFacts facts = this.amounts.facts(turn, reading.walks().get(0));
+		WalkFacts facts = this.amounts.facts(turn.dog(), turn.today(), reading.walks().get(0));
 		Instant at = turn.message().receivedAt();
 		List<WalkEntry> others = ofOthers(turn);
 		if (others.stream().anyMatch((walk) -> TwinWalk.plainly(walk, facts, at))) {

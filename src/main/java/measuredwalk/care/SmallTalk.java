@@ -20,7 +20,10 @@ class SmallTalk {
 
 	private final ClinicCall call;
 
-	SmallTalk(Outbox outbox, Replies replies, ClinicCall call) {
+	private final ReadingMeters meters;
+
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, ReadingMeters meters) {
+		this.meters = meters;
 		this.outbox = outbox;
 		this.replies = replies;
 		this.call = call;
@@ -38,12 +41,16 @@ class SmallTalk {
 			reply.say(Phrase.NOTED);
 		}
 		else {
+			this.meters.missed();
 			reply.say(askedBackBefore(turn.chatId()) ? Phrase.KEPT_FOR_CLINIC : Phrase.NOT_UNDERSTOOD);
 		}
 	}
 
 	/** While a question waits, its own second wording is the ask-back. */
 	void answerInside(Turn turn, Reading reading, CheckIn open, Reply reply) {
+		if (!reading.understood()) {
+			this.meters.missed();
+		}
 		if (asksSomething(turn, reading)) {
 			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
 		}

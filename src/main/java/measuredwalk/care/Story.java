@@ -42,11 +42,13 @@ class Story implements IncomingHandler {
 
 	private final LookingTalk looking;
 
+	private final SundayPicture picture;
+
 	private final HomeTalk homeTalk;
 
 	Story(Households households, Outbox outbox, Replies replies, StaffReplies staffReplies, Commands commands,
 			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, LookingTalk looking,
-			HomeTalk homeTalk) {
+			SundayPicture picture, HomeTalk homeTalk) {
 		this.households = households;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -58,6 +60,7 @@ class Story implements IncomingHandler {
 		this.turns = turns;
 		this.farewells = farewells;
 		this.looking = looking;
+		this.picture = picture;
 		this.homeTalk = homeTalk;
 	}
 
@@ -109,7 +112,8 @@ class Story implements IncomingHandler {
 		if (dogs.isEmpty()) {
 			stranger(message, reply);
 		}
-		else if (!this.farewells.answered(dogs, reply) && !this.looking.answered(dogs.get(0), reply)) {
+		else if (!this.farewells.answered(dogs, reply) && !this.looking.answered(dogs.get(0), reply)
+				&& !this.picture.unwished(dogs.get(0), reply)) {
 			this.homeTalk.hear(dogs, reply);
 		}
 	}

@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
 import measuredwalk.journal.Journal;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.suggestions.Suggestions;
 import measuredwalk.tolerance.Advice;
 import measuredwalk.tolerance.Reason;
@@ -26,13 +28,19 @@ class SuggestionWords {
 	private static final Set<Reason> OF_THE_RECKONING = EnumSet.of(Reason.LEAST_WALK, Reason.CLINIC_MINIMUM,
 			Reason.CLINIC_MAXIMUM, Reason.SMALL_CHANGE_NOT_MADE);
 
+	/** So many days a harder walk is named among the reasons, as the model has it. */
+	private static final int HARDER_DAYS = 3;
+
 	private final Suggestions suggestions;
 
 	private final Replies replies;
 
 	private final Journal journal;
 
-	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal) {
+	private final EntryWords entries;
+
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, EntryWords entries) {
+		this.entries = entries;
 		this.suggestions = suggestions;
 		this.replies = replies;
 		this.journal = journal;
@@ -87,7 +95,19 @@ class SuggestionWords {
 	}
 
 	private String sentence(Reason reason, Dog dog) {
-		return this.replies.word(REASONS, reason).replace("{dog}", dog.name());
+		String words = this.replies.word(REASONS, reason).replace("{dog}", dog.name());
+		return (reason == Reason.HARDER_WALK_COUNTS_MORE) ? words.replace("{loads}", recentLoads(dog)) : words;
+	}
+
+	/** What made the last days' walks harder. */
+	private String recentLoads(Dog dog) {
+		LocalDate from = this.suggestions.today(dog).date().minusDays(HARDER_DAYS);
+		Set<LoadKind> loads = EnumSet.noneOf(LoadKind.class);
+		this.journal.walks(dog.id())
+			.stream()
+			.filter((walk) -> !walk.facts().date().isBefore(from))
+			.forEach((walk) -> loads.addAll(walk.facts().loads()));
+		return this.entries.loads(loads).strip();
 	}
 
 }

@@ -3,10 +3,13 @@ package measuredwalk.care;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.EnumSet;
 import java.util.Objects;
+import java.util.Set;
 
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.signs.LoadKind;
 
 /**
  * Whether two people tell of one walk. It may be one when it was on the same day, and the
@@ -65,7 +68,15 @@ final class TwinWalk {
 				base.minutesLow(), base.minutesHigh(),
 				(first.distanceMetres() != null) ? first.distanceMetres() : second.distanceMetres(),
 				base.minutesEstimated(), (second.overall() != null) ? second.overall() : first.overall(),
-				SignsTold.together(first.signs(), second.signs()), base.unsure());
+				SignsTold.together(first.signs(), second.signs()), base.unsure(), both(first.loads(), second.loads()));
+	}
+
+	/** What either told. */
+	static Set<LoadKind> both(Set<LoadKind> one, Set<LoadKind> other) {
+		Set<LoadKind> both = EnumSet.noneOf(LoadKind.class);
+		both.addAll(one);
+		both.addAll(other);
+		return both;
 	}
 
 }

@@ -60,7 +60,7 @@ class WhatIf {
 	}
 
 	/** In tens of a hundred, as people say it. */
-	private static String chance(double chance) {
+	static String chance(double chance) {
 		long inTwenty = Math.round(chance * 20);
 		if (inTwenty == 0) {
 			return "less than 1 in 20";

@@ -30,7 +30,10 @@ class WhichDog {
 
 	private final Replies replies;
 
-	WhichDog(Inbox inbox, Outbox outbox, Replies replies) {
+	private final ReadingMeters meters;
+
+	WhichDog(Inbox inbox, Outbox outbox, Replies replies, ReadingMeters meters) {
+		this.meters = meters;
 		this.inbox = inbox;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -45,6 +48,7 @@ class WhichDog {
 		if (together) {
 			choices.add((dogs.size() == 2) ? "Both of them" : "All of them");
 		}
+		this.meters.askedBackDog();
 		reply.ask(Phrase.WHICH_DOG, places(dogs), choices);
 	}
 

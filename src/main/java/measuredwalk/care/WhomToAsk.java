@@ -35,21 +35,22 @@ class WhomToAsk {
 	}
 
 	Optional<Carer> first(Dog dog) {
-		List<Carer> carers = askable(dog);
+		List<Carer> carers = everybody(dog);
 		return lastTeller(dog).flatMap((id) -> carers.stream().filter((carer) -> carer.id().equals(id)).findFirst())
 			.or(() -> carers.stream().findFirst());
 	}
 
 	/** The carer to ask when another did not answer; that one again when alone. */
 	Optional<Carer> next(Dog dog, long chatIdOfFirst) {
-		List<Carer> carers = askable(dog);
+		List<Carer> carers = everybody(dog);
 		return carers.stream()
 			.filter((carer) -> carer.chatId() != chatIdOfFirst)
 			.findFirst()
 			.or(() -> carers.stream().findFirst());
 	}
 
-	private List<Carer> askable(Dog dog) {
+	/** All who may be written to, in the order in which they joined. */
+	List<Carer> everybody(Dog dog) {
 		return this.households.carersOf(dog.household().id())
 			.stream()
 			.filter((carer) -> !carer.silenced() && this.chats.reachable(carer.chatId()))

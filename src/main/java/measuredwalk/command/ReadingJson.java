@@ -3,6 +3,7 @@ package measuredwalk.command;
 import java.time.format.DateTimeFormatter;
 
 import measuredwalk.reading.Correction;
+import measuredwalk.reading.LoadTold;
 import measuredwalk.reading.Reading;
 import measuredwalk.reading.RelativeAmount;
 import measuredwalk.reading.WalkTold;
@@ -48,6 +49,15 @@ final class ReadingJson {
 		}
 		json.put("answer", code(reading.answer()));
 		json.put("noWalk", reading.noWalk());
+		ArrayNode loads = json.putArray("loads");
+		reading.loads().forEach((load) -> loads.add(load(load)));
+	}
+
+	private static ObjectNode load(LoadTold load) {
+		return LineTool.JSON.createObjectNode()
+			.put("load", load.kind().code())
+			.put("present", load.present())
+			.put("walk", load.walk());
 	}
 
 	private static ObjectNode walk(WalkTold walk) {

@@ -73,6 +73,18 @@ public enum Phrase implements Coded {
 	WHAT_IF_WITHIN,
 	/** A walk that was asked about is more than today's suggestion. */
 	WHAT_IF_TOO_MUCH,
+	/** How to spread a longer day that is planned. */
+	LONG_DAY,
+	/** The days around it. */
+	LONG_DAY_AROUND,
+	/** The chance of the long walk at once being too much. */
+	LONG_DAY_CHANCE_AT_ONCE,
+	/** The chance of one of the planned walks being too much. */
+	LONG_DAY_CHANCE,
+	/** The day that is planned is no longer than others. */
+	LONG_DAY_AS_USUAL,
+	/** No longer day is planned while the dog rests or the clinic decides. */
+	LONG_DAY_NOT_NOW,
 	/** The heading of the log. */
 	LOG,
 	/** The log is empty. */
@@ -111,6 +123,14 @@ public enum Phrase implements Coded {
 	NO_WALK,
 	/** The heading of all that counts in a dog's record. */
 	EXPORT,
+	/** In which form shall the record be? */
+	EXPORT_FORM,
+	/** Here are pages to read. */
+	EXPORT_PDF,
+	/** Here is a table. */
+	EXPORT_CSV,
+	/** The file could not be made or sent. */
+	EXPORT_NOT_MADE,
 	/** What erasing means and how to confirm it. */
 	ERASE,
 	/** The dog's data are erased. */
@@ -147,6 +167,10 @@ public enum Phrase implements Coded {
 	HOURS_EVERY_DAY,
 	/** The days on which it does not ask. */
 	HOURS_DAYS_OFF,
+	/** A picture comes on Sundays. */
+	HOURS_PICTURE,
+	/** No picture comes on Sundays. */
+	HOURS_NO_PICTURE,
 	/** The hours are changed. */
 	HOURS_CHANGED,
 	/** A wish about the hours was not understood. */
@@ -165,6 +189,16 @@ public enum Phrase implements Coded {
 	CANNOT_SEE,
 	/** An idea for a day of less walking. */
 	GENTLE_IDEA,
+	/** The gist of a fortnight's walks. */
+	FORTNIGHT_WALKS,
+	/** No walk was told of in a fortnight. */
+	FORTNIGHT_NO_WALKS,
+	/** The gist of a fortnight's mornings. */
+	FORTNIGHT_MORNINGS,
+	/** How to get no more pictures; said with the first one. */
+	FORTNIGHT_FIRST,
+	/** No more pictures come by themselves. */
+	FORTNIGHT_OFF,
 	/** There is a guide to seeing signs. */
 	LOOKING_OFFER,
 	/** The signs that one can learn to see. */

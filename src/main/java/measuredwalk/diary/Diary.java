@@ -5,12 +5,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 
+import measuredwalk.amounts.WalkAmount;
 import measuredwalk.household.Dog;
 import measuredwalk.journal.Journal;
 import measuredwalk.journal.MorningFacts;
@@ -38,8 +37,6 @@ public class Diary {
 	/** Nobody of the household: the paper itself. */
 	private static final UUID PAPER = new UUID(0, 0);
 
-	private static final LocalTime NOON = LocalTime.NOON;
-
 	private final MessageReader reader = MessageReader.standard();
 
 	private final Journal journal;
@@ -61,7 +58,7 @@ public class Diary {
 	@Transactional(readOnly = true)
 	public List<DiaryLine> read(Dog dog, String text) {
 		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
-		Set<Object> known = known(dog);
+		KnownEntries known = known(dog);
 		return DiaryRows.read(text).stream().map((row) -> read(dog, row, today, known)).toList();
 	}
 
@@ -90,20 +87,14 @@ public class Diary {
 		return lines.size();
 	}
 
-	/** A walk is known by its day and minutes, a morning by its day. */
-	private Set<Object> known(Dog dog) {
-		Set<Object> known = new HashSet<>();
-		this.journal.walks(dog.id()).forEach((walk) -> known.add(key(walk.facts())));
+	private KnownEntries known(Dog dog) {
+		KnownEntries known = new KnownEntries();
+		this.journal.walks(dog.id()).forEach((walk) -> known.add(walk.facts()));
 		this.journal.mornings(dog.id()).forEach((morning) -> known.add(morning.facts().date()));
 		return known;
 	}
 
-	private static List<Object> key(WalkFacts walk) {
-		return List.of(walk.date(), Objects.requireNonNullElse(walk.minutes(), -1.0),
-				Objects.requireNonNullElse(walk.start(), NOON));
-	}
-
-	private DiaryLine read(Dog dog, DiaryRow row, LocalDate today, Set<Object> known) {
+	private DiaryLine read(Dog dog, DiaryRow row, LocalDate today, KnownEntries known) {
 		try {
 			LocalDate date = row.date();
 			if (date.isAfter(today)) {
@@ -114,7 +105,7 @@ public class Diary {
 			if (about == Question.MORNING) {
 				return morning(row, date, reading, known);
 			}
-			return walk(row, date, reading, known);
+			return walk(dog, row, date, reading, known);
 		}
 		catch (DiaryProblem problem) {
 			return DiaryLine.notRead(row, problem.getMessage());
@@ -127,35 +118,40 @@ public class Diary {
 				date.atTime((time != null) ? time : LocalTime.of(20, 0)), dog.name(), Set.copyOf(dog.medications())));
 	}
 
-	private static DiaryLine walk(DiaryRow row, LocalDate date, Reading reading, Set<Object> known) {
-		List<WalkFacts> walks = walks(row, date, reading);
+	private static DiaryLine walk(Dog dog, DiaryRow row, LocalDate date, Reading reading, KnownEntries known) {
+		List<WalkFacts> walks = walks(dog, row, date, reading, known);
 		if (walks.isEmpty()) {
 			return DiaryLine.notRead(row, "No walk was found in it. Give 'minutes', or write how long it was.");
 		}
-		boolean all = walks.stream().allMatch((walk) -> known.contains(key(walk)));
-		walks.forEach((walk) -> known.add(key(walk)));
-		return line(row, walks, null, all, reading);
+		long fresh = walks.stream().filter(known::add).count();
+		return line(row, walks, null, fresh == 0, reading);
 	}
 
-	private static List<WalkFacts> walks(DiaryRow row, LocalDate date, Reading reading) {
+	/** A row's own minutes are surer than what its words say. */
+	private static List<WalkFacts> walks(Dog dog, DiaryRow row, LocalDate date, Reading reading, KnownEntries known) {
 		Double minutes = row.minutes();
 		if (minutes != null) {
 			return List.of(new WalkFacts(date, row.time(), minutes, minutes, minutes, null, false, reading.overall(),
-					reading.signs(), List.of()));
+					reading.signs(), List.of(), reading.loadsOf(0)));
 		}
 		List<WalkFacts> walks = new ArrayList<>();
+		int read = 0;
 		for (WalkTold told : reading.walks()) {
-			boolean last = walks.size() == reading.walks().size() - 1;
-			if (told.minutes() != null || told.distanceMetres() != null) {
-				walks.add(new WalkFacts(date, (told.start() != null) ? told.start() : row.time(), told.minutes(),
-						told.minutesLow(), told.minutesHigh(), told.distanceMetres(), false,
-						last ? reading.overall() : null, last ? reading.signs() : List.of(), reading.unsure()));
+			WalkFacts walk = WalkAmount.facts(dog, date, told.undated(), known::walks)
+				.withUnsure(reading.unsure())
+				.withLoads(reading.loadsOf(read++));
+			if (walk.minutes() != null) {
+				walks.add((walk.start() != null) ? walk : walk.withStart(row.time()));
 			}
+		}
+		if (!walks.isEmpty()) {
+			int last = walks.size() - 1;
+			walks.set(last, walks.get(last).withOverall(reading.overall()).withSigns(reading.signs()));
 		}
 		return walks;
 	}
 
-	private static DiaryLine morning(DiaryRow row, LocalDate date, Reading reading, Set<Object> known) {
+	private static DiaryLine morning(DiaryRow row, LocalDate date, Reading reading, KnownEntries known) {
 		if (reading.signs().isEmpty() && reading.overall() == null && reading.stiffMinutes() == null) {
 			return DiaryLine.notRead(row, "Nothing about the morning was found in it.");
 		}

@@ -16,7 +16,10 @@ public enum ClinicSetting {
 			"The zone of the opening hours."),
 
 	ALERT_MAIL("measuredwalk.clinic.alert-mail", "E-mail addresses for alerts", "", "the clinic's own addresses",
-			"Split by commas, the first one is told first; the next ones when nobody acknowledges.");
+			"Split by commas, the first one is told first; the next ones when nobody acknowledges."),
+
+	REVIEW_DESIGN("measuredwalk.clinic.review-design", "How keen reviews of a dog's course are", "balanced",
+			"simulated dogs, docs/escalation.md", "Quieter, balanced or keener; see the table of what each costs.");
 
 	private final String property;
 

@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 
+import measuredwalk.signs.Coded;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -82,6 +83,7 @@ public class ClinicSettings {
 			case OPENING_HOURS -> OpeningHours.of(text, ZoneOffset.UTC);
 			case TIME_ZONE -> zone(text);
 			case ALERT_MAIL -> addresses(text).forEach(ClinicSettings::checkAddress);
+			case REVIEW_DESIGN -> Coded.of(ReviewDesign.class, text);
 			case PHONE, OUT_OF_HOURS_PHONE -> {
 			}
 		}
@@ -116,11 +118,27 @@ public class ClinicSettings {
 	}
 
 	/**
+	 * Where the clinic is.
+	 * @return its time zone
+	 */
+	public ZoneId zone() {
+		return zone(text(ClinicSetting.TIME_ZONE));
+	}
+
+	/**
 	 * When the clinic is open.
 	 * @return the hours, in the clinic's zone
 	 */
 	public OpeningHours openingHours() {
-		return OpeningHours.of(text(ClinicSetting.OPENING_HOURS), zone(text(ClinicSetting.TIME_ZONE)));
+		return OpeningHours.of(text(ClinicSetting.OPENING_HOURS), zone());
+	}
+
+	/**
+	 * How keen the charts of a dog's course are.
+	 * @return the design
+	 */
+	public ReviewDesign reviewDesign() {
+		return Coded.of(ReviewDesign.class, text(ClinicSetting.REVIEW_DESIGN));
 	}
 
 	/**

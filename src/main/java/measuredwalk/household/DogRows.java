@@ -11,6 +11,7 @@ import org.springframework.data.jpa.repository.Lock;
 
 interface DogRows extends JpaRepository<DogEntity, UUID> {
 
+	@EntityGraph(attributePaths = "household")
 	List<DogEntity> findByHouseholdIdOrderByNameAscIdAsc(UUID householdId);
 
 	@EntityGraph(attributePaths = "household")

@@ -14,9 +14,10 @@ import java.util.Set;
  * {@code quietFrom}, the quiet goes through midnight
  * @param daysOff days of the week on which nothing unasked is sent
  * @param walkQuestions false when walks are not asked about
+ * @param fortnightPicture false when no picture of the fortnight is sent on Sundays
  */
 public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUntil, Set<DayOfWeek> daysOff,
-		boolean walkQuestions) {
+		boolean walkQuestions, boolean fortnightPicture) {
 
 	/** Before most people leave for work: common practice, no source. */
 	private static final LocalTime USUAL_MORNING = LocalTime.of(7, 30);
@@ -31,7 +32,7 @@ public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUnt
 	}
 
 	public static Hours usual() {
-		return new Hours(USUAL_MORNING, USUAL_QUIET_FROM, USUAL_QUIET_UNTIL, Set.of(), true);
+		return new Hours(USUAL_MORNING, USUAL_QUIET_FROM, USUAL_QUIET_UNTIL, Set.of(), true, true);
 	}
 
 	/**
@@ -61,7 +62,8 @@ public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUnt
 	 * @return the changed hours
 	 */
 	public Hours withMorningAt(LocalTime time) {
-		return new Hours(time, this.quietFrom, this.quietUntil, this.daysOff, this.walkQuestions);
+		return new Hours(time, this.quietFrom, this.quietUntil, this.daysOff, this.walkQuestions,
+				this.fortnightPicture);
 	}
 
 	/**
@@ -71,7 +73,7 @@ public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUnt
 	 * @return the changed hours
 	 */
 	public Hours withQuiet(LocalTime from, LocalTime until) {
-		return new Hours(this.morningAt, from, until, this.daysOff, this.walkQuestions);
+		return new Hours(this.morningAt, from, until, this.daysOff, this.walkQuestions, this.fortnightPicture);
 	}
 
 	/**
@@ -80,7 +82,8 @@ public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUnt
 	 * @return the changed hours
 	 */
 	public Hours withDaysOff(Set<DayOfWeek> days) {
-		return new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions);
+		return new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions,
+				this.fortnightPicture);
 	}
 
 	/**
@@ -89,7 +92,16 @@ public record Hours(LocalTime morningAt, LocalTime quietFrom, LocalTime quietUnt
 	 * @return the changed hours
 	 */
 	public Hours withWalkQuestions(boolean asked) {
-		return new Hours(this.morningAt, this.quietFrom, this.quietUntil, this.daysOff, asked);
+		return new Hours(this.morningAt, this.quietFrom, this.quietUntil, this.daysOff, asked, this.fortnightPicture);
+	}
+
+	/**
+	 * The same hours, with or without the picture on Sundays.
+	 * @param wanted whether it is sent
+	 * @return the changed hours
+	 */
+	public Hours withFortnightPicture(boolean wanted) {
+		return new Hours(this.morningAt, this.quietFrom, this.quietUntil, this.daysOff, this.walkQuestions, wanted);
 	}
 
 }

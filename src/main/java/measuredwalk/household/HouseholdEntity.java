@@ -34,6 +34,8 @@ class HouseholdEntity {
 
 	private boolean walkQuestions;
 
+	private boolean fortnightPicture;
+
 	private Instant createdAt;
 
 	protected HouseholdEntity() {
@@ -57,6 +59,7 @@ class HouseholdEntity {
 		this.quietUntil = hours.quietUntil();
 		this.daysOff = hours.daysOff().stream().sorted().map(DayOfWeek::name).collect(Collectors.joining(","));
 		this.walkQuestions = hours.walkQuestions();
+		this.fortnightPicture = hours.fortnightPicture();
 	}
 
 	Household view() {
@@ -64,8 +67,8 @@ class HouseholdEntity {
 			.filter((name) -> !name.isEmpty())
 			.map(DayOfWeek::valueOf)
 			.collect(Collectors.toSet());
-		return new Household(this.id, ZoneId.of(this.timeZone),
-				new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions));
+		return new Household(this.id, ZoneId.of(this.timeZone), new Hours(this.morningAt, this.quietFrom,
+				this.quietUntil, days, this.walkQuestions, this.fortnightPicture));
 	}
 
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
 
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -34,10 +35,17 @@ public class Households {
 
 	private final JoinCodeRows codes;
 
+	private final ApplicationEventPublisher events;
+
 	private final Clock clock;
 
+	private final ReadOnce<UUID, List<Plan>> plansRead = new ReadOnce<>();
+
+	private final ReadOnce<UUID, List<Medication>> medicationsRead = new ReadOnce<>();
+
 	Households(HouseholdRows households, DogRows dogs, PlanRows plans, MedicationRows medications, CarerRows carers,
-			JoinCodeRows codes, Clock clock) {
+			JoinCodeRows codes, ApplicationEventPublisher events, Clock clock) {
+		this.events = events;
 		this.households = households;
 		this.dogs = dogs;
 		this.plans = plans;
@@ -69,7 +77,10 @@ public class Households {
 	 * @throws Refused when a figure is out of range
 	 */
 	public Optional<Enrolment> enrolInto(NewDog newDog, UUID householdId, String by) {
-		return this.households.findById(householdId).map((household) -> enrol(newDog, household, by));
+		Optional<Enrolment> enrolment = this.households.findById(householdId)
+			.map((household) -> enrol(newDog, household, by));
+		enrolment.ifPresent((each) -> this.events.publishEvent(new DogCameToHousehold(each.dog().id())));
+		return enrolment;
 	}
 
 	private Enrolment enrol(NewDog newDog, HouseholdEntity household, String by) {
@@ -96,6 +107,8 @@ public class Households {
 	public Optional<Dog> change(UUID dogId, DogChange change, String by) {
 		return this.dogs.findById(dogId).map((dog) -> {
 			Dog before = view(dog);
+			this.plansRead.forget(dogId);
+			this.medicationsRead.forget(dogId);
 			LocalDate today = this.clock.instant().atZone(before.household().timeZone()).toLocalDate();
 			if (change.changesPlan()) {
 				Plan plan = changed(before.plan(), change, today);
@@ -213,7 +226,8 @@ public class Households {
 	 */
 	@Transactional(readOnly = true)
 	public List<Plan> plansOf(UUID dogId) {
-		return this.plans.findByDogIdOrderById(dogId).stream().map(PlanEntity::view).toList();
+		return this.plansRead.of(dogId,
+				() -> this.plans.findByDogIdOrderById(dogId).stream().map(PlanEntity::view).toList());
 	}
 
 	/**
@@ -223,7 +237,8 @@ public class Households {
 	 */
 	@Transactional(readOnly = true)
 	public List<Medication> medicationsOf(UUID dogId) {
-		return this.medications.findByDogIdOrderById(dogId).stream().map(MedicationEntity::view).toList();
+		return this.medicationsRead.of(dogId,
+				() -> this.medications.findByDogIdOrderById(dogId).stream().map(MedicationEntity::view).toList());
 	}
 
 	/**
@@ -378,13 +393,12 @@ public class Households {
 	}
 
 	private Dog view(DogEntity dog) {
-		Plan plan = this.plans.findFirstByDogIdOrderByIdDesc(dog.id()).map(PlanEntity::view).orElseThrow();
-		List<String> given = this.medications.findByDogIdOrderById(dog.id())
-			.stream()
-			.filter(MedicationEntity::given)
-			.map(MedicationEntity::kind)
+		List<Plan> plansSoFar = plansOf(dog.id());
+		List<String> given = medicationsOf(dog.id()).stream()
+			.filter((each) -> each.stoppedOn() == null)
+			.map(Medication::kind)
 			.toList();
-		return dog.view(plan, given);
+		return dog.view(plansSoFar.get(plansSoFar.size() - 1), given);
 	}
 
 }

@@ -1,7 +1,6 @@
 package measuredwalk.household;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -9,8 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 interface PlanRows extends JpaRepository<PlanEntity, Long> {
 
 	List<PlanEntity> findByDogIdOrderById(UUID dogId);
-
-	Optional<PlanEntity> findFirstByDogIdOrderByIdDesc(UUID dogId);
 
 	List<PlanEntity> findAllByOrderById();
 

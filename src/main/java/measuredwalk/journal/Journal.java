@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import measuredwalk.household.ReadOnce;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -19,9 +20,17 @@ public class Journal {
 
 	private final MorningEntryRows mornings;
 
+	private final CountingEntries counting;
+
 	private final ApplicationEventPublisher events;
 
-	Journal(WalkEntryRows walks, MorningEntryRows mornings, ApplicationEventPublisher events) {
+	private final ReadOnce<UUID, List<WalkEntry>> walksRead = new ReadOnce<>();
+
+	private final ReadOnce<UUID, List<MorningEntry>> morningsRead = new ReadOnce<>();
+
+	Journal(WalkEntryRows walks, MorningEntryRows mornings, CountingEntries counting,
+			ApplicationEventPublisher events) {
+		this.counting = counting;
 		this.walks = walks;
 		this.mornings = mornings;
 		this.events = events;
@@ -142,10 +151,7 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<WalkEntry> walks(UUID dogId) {
-		return this.walks.findByDogIdAndStandingOrderByWalkDateAscIdAsc(dogId, Standing.COUNTS)
-			.stream()
-			.map(WalkEntryEntity::view)
-			.toList();
+		return this.walksRead.of(dogId, () -> this.counting.walks(dogId));
 	}
 
 	/**
@@ -155,10 +161,7 @@ public class Journal {
 	 */
 	@Transactional(readOnly = true)
 	public List<MorningEntry> mornings(UUID dogId) {
-		return this.mornings.findByDogIdAndStandingOrderByMorningDateAscIdAsc(dogId, Standing.COUNTS)
-			.stream()
-			.map(MorningEntryEntity::view)
-			.toList();
+		return this.morningsRead.of(dogId, () -> this.counting.mornings(dogId));
 	}
 
 	/**
@@ -206,13 +209,17 @@ public class Journal {
 	}
 
 	private WalkEntry logged(WalkEntryEntity entity) {
+		this.walks.flush();
 		WalkEntry entry = entity.view();
+		this.walksRead.forget(entry.dogId());
 		this.events.publishEvent(new WalkLogged(entry.dogId(), entry.id()));
 		return entry;
 	}
 
 	private MorningEntry logged(MorningEntryEntity entity) {
+		this.mornings.flush();
 		MorningEntry entry = entity.view();
+		this.morningsRead.forget(entry.dogId());
 		this.events.publishEvent(new MorningLogged(entry.dogId(), entry.id()));
 		return entry;
 	}

@@ -8,8 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface MorningEntryRows extends JpaRepository<MorningEntryEntity, Long> {
 
-	List<MorningEntryEntity> findByDogIdAndStandingOrderByMorningDateAscIdAsc(UUID dogId, Standing standing);
-
 	List<MorningEntryEntity> findByDogIdOrderByMorningDateAscIdAsc(UUID dogId);
 
 	Optional<MorningEntryEntity> findByEntryIdAndStanding(UUID entryId, Standing standing);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 import jakarta.persistence.Convert;
@@ -15,6 +16,7 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +62,9 @@ class WalkEntryEntity {
 	@Convert(converter = JournalColumns.Paths.class)
 	private List<String> unsure;
 
+	@Convert(converter = JournalColumns.Loads.class)
+	private Set<LoadKind> loads;
+
 	@Embedded
 	private Telling telling;
 
@@ -85,6 +90,7 @@ class WalkEntryEntity {
 		this.overall = facts.overall();
 		this.signs = facts.signs();
 		this.unsure = facts.unsure();
+		this.loads = facts.loads();
 		this.telling = telling;
 	}
 
@@ -102,7 +108,7 @@ class WalkEntryEntity {
 
 	WalkEntry view() {
 		WalkFacts facts = new WalkFacts(this.walkDate, this.startTime, this.minutes, this.minutesLow, this.minutesHigh,
-				this.distanceMetres, this.minutesEstimated, this.overall, this.signs, this.unsure);
+				this.distanceMetres, this.minutesEstimated, this.overall, this.signs, this.unsure, this.loads);
 		return new WalkEntry(this.entryId, this.version, this.standing, this.dogId, facts, this.telling.said(),
 				this.telling.teller(), this.telling.reportedAt(), this.telling.writtenAt(), this.telling.endedBy(),
 				this.telling.endedAt());

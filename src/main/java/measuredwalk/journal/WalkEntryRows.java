@@ -8,8 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface WalkEntryRows extends JpaRepository<WalkEntryEntity, Long> {
 
-	List<WalkEntryEntity> findByDogIdAndStandingOrderByWalkDateAscIdAsc(UUID dogId, Standing standing);
-
 	List<WalkEntryEntity> findByDogIdOrderByWalkDateAscIdAsc(UUID dogId);
 
 	Optional<WalkEntryEntity> findByEntryIdAndStanding(UUID entryId, Standing standing);

@@ -2,8 +2,12 @@ package measuredwalk.journal;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
@@ -22,14 +26,37 @@ import org.jspecify.annotations.Nullable;
  * @param overall how the dog was after it, against its own usual
  * @param signs signs seen and signs denied
  * @param unsure paths of fields that nobody is sure of
+ * @param loads what made it harder than the dog's usual walk
  */
 public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Double minutes,
 		@Nullable Double minutesLow, @Nullable Double minutesHigh, @Nullable Double distanceMetres,
-		boolean minutesEstimated, @Nullable Overall overall, List<Sign> signs, List<String> unsure) {
+		boolean minutesEstimated, @Nullable Overall overall, List<Sign> signs, List<String> unsure,
+		Set<LoadKind> loads) {
 
 	public WalkFacts {
 		signs = List.copyOf(signs);
 		unsure = List.copyOf(unsure);
+		loads = Collections.unmodifiableSet(new TreeSet<>(loads));
+	}
+
+	/**
+	 * A walk of the usual load.
+	 * @param date the day of the walk
+	 * @param start when it began
+	 * @param minutes how long it was, in minutes
+	 * @param minutesLow the least it was, in minutes
+	 * @param minutesHigh the most it was, in minutes
+	 * @param distanceMetres how far, in metres
+	 * @param minutesEstimated whether the minutes were worked out
+	 * @param overall how the dog was after it
+	 * @param signs signs seen and signs denied
+	 * @param unsure paths of fields that nobody is sure of
+	 */
+	public WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Double minutes, @Nullable Double minutesLow,
+			@Nullable Double minutesHigh, @Nullable Double distanceMetres, boolean minutesEstimated,
+			@Nullable Overall overall, List<Sign> signs, List<String> unsure) {
+		this(date, start, minutes, minutesLow, minutesHigh, distanceMetres, minutesEstimated, overall, signs, unsure,
+				Set.of());
 	}
 
 	/**
@@ -40,7 +67,17 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	public WalkFacts withMinutes(double right) {
 		List<String> stillUnsure = this.unsure.stream().filter((path) -> !path.endsWith("minutes")).toList();
 		return new WalkFacts(this.date, this.start, right, right, right, this.distanceMetres, false, this.overall,
-				this.signs, stillUnsure);
+				this.signs, stillUnsure, this.loads);
+	}
+
+	/**
+	 * The same walk with when it began.
+	 * @param right when
+	 * @return the changed facts
+	 */
+	public WalkFacts withStart(@Nullable LocalTime right) {
+		return new WalkFacts(this.date, right, this.minutes, this.minutesLow, this.minutesHigh, this.distanceMetres,
+				this.minutesEstimated, this.overall, this.signs, this.unsure);
 	}
 
 	/**
@@ -50,7 +87,7 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	 */
 	public WalkFacts withDistance(double right) {
 		return new WalkFacts(this.date, this.start, this.minutes, this.minutesLow, this.minutesHigh, right,
-				this.minutesEstimated, this.overall, this.signs, this.unsure);
+				this.minutesEstimated, this.overall, this.signs, this.unsure, this.loads);
 	}
 
 	/**
@@ -60,7 +97,7 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	 */
 	public WalkFacts withSigns(List<Sign> right) {
 		return new WalkFacts(this.date, this.start, this.minutes, this.minutesLow, this.minutesHigh,
-				this.distanceMetres, this.minutesEstimated, this.overall, right, this.unsure);
+				this.distanceMetres, this.minutesEstimated, this.overall, right, this.unsure, this.loads);
 	}
 
 	/**
@@ -70,7 +107,7 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	 */
 	public WalkFacts withOverall(@Nullable Overall right) {
 		return new WalkFacts(this.date, this.start, this.minutes, this.minutesLow, this.minutesHigh,
-				this.distanceMetres, this.minutesEstimated, right, this.signs, this.unsure);
+				this.distanceMetres, this.minutesEstimated, right, this.signs, this.unsure, this.loads);
 	}
 
 	/**
@@ -80,7 +117,17 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	 */
 	public WalkFacts withUnsure(List<String> paths) {
 		return new WalkFacts(this.date, this.start, this.minutes, this.minutesLow, this.minutesHigh,
-				this.distanceMetres, this.minutesEstimated, this.overall, this.signs, paths);
+				this.distanceMetres, this.minutesEstimated, this.overall, this.signs, paths, this.loads);
+	}
+
+	/**
+	 * The same walk with other loads.
+	 * @param right all loads
+	 * @return the changed facts
+	 */
+	public WalkFacts withLoads(Set<LoadKind> right) {
+		return new WalkFacts(this.date, this.start, this.minutes, this.minutesLow, this.minutesHigh,
+				this.distanceMetres, this.minutesEstimated, this.overall, this.signs, this.unsure, right);
 	}
 
 }

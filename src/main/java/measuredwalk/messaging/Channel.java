@@ -18,6 +18,16 @@ public interface Channel {
 	}
 
 	/**
+	 * The longest text that may stand under a picture or a file; a longer one travels by
+	 * itself.
+	 * @return a number of UTF-16 code units, at least 400; or 0 when this channel is
+	 * handed neither
+	 */
+	default int longestCaption() {
+		return 0;
+	}
+
+	/**
 	 * How quickly messages may follow each other.
 	 * @return the channel's pace
 	 */

@@ -37,6 +37,23 @@ public class Chats {
 		return find(channel, address).orElseGet(() -> make(channel, address));
 	}
 
+	/**
+	 * The chat at an address from which something came: whatever it was before, it can be
+	 * reached.
+	 */
+	Chat heardFrom(String channel, String address) {
+		Optional<Heard> known = this.database
+			.sql("select id, gone_at is not null as gone from chat where channel = ? and address = ?")
+			.params(channel, address)
+			.query((row, number) -> new Heard(row.getLong("id"), row.getBoolean("gone")))
+			.optional();
+		known.filter(Heard::gone).ifPresent((chat) -> markBack(chat.id()));
+		return known.map((chat) -> new Chat(chat.id(), channel, address)).orElseGet(() -> make(channel, address));
+	}
+
+	private record Heard(long id, boolean gone) {
+	}
+
 	private Chat make(String channel, String address) {
 		this.database.sql("insert into chat (channel, address, created_at) values (?, ?, ?) on conflict do nothing")
 			.params(channel, address, this.clock.instant().atOffset(ZoneOffset.UTC))

@@ -3,6 +3,8 @@ package measuredwalk.messaging;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -26,11 +28,17 @@ class Dispatch {
 
 	private final Chats chats;
 
+	private final SharedCommits commits;
+
+	private final Enclosures enclosures;
+
 	private final Map<String, Channel> channels;
 
-	Dispatch(OutboxQueue queue, Chats chats, List<Channel> channels) {
+	Dispatch(OutboxQueue queue, Chats chats, SharedCommits commits, Enclosures enclosures, List<Channel> channels) {
+		this.commits = commits;
 		this.queue = queue;
 		this.chats = chats;
+		this.enclosures = enclosures;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::name, Function.identity()));
 	}
 
@@ -41,14 +49,11 @@ class Dispatch {
 
 	/** Whether the message is to be sent, now that it is its turn. */
 	boolean wanted(WaitingMessage message) {
-		if (!this.queue.stillWaiting(message)) {
-			return false;
-		}
-		if (!this.chats.reachable(message.chat().id())) {
+		Optional<Boolean> reachable = this.queue.stillWaitingForReachable(message);
+		if (reachable.isPresent() && !reachable.get()) {
 			this.queue.markDead(message.id(), "This chat takes no messages.");
-			return false;
 		}
-		return true;
+		return reachable.orElse(false);
 	}
 
 	Delivery deliver(WaitingMessage message) {
@@ -57,11 +62,21 @@ class Dispatch {
 		if (channel == null) {
 			return Delivery.refused("The channel '" + chat.channel() + "' is switched off.");
 		}
-		List<String> parts = parts(message);
+		List<Part> parts = Part.of(message.message(), channel);
 		int part = Math.min(message.partsSent(), parts.size() - 1);
-		boolean last = part == parts.size() - 1;
-		return channel.deliver(new Parcel(message.id(), chat.address(), parts.get(part),
-				last ? message.message().choices() : List.of()));
+		List<String> choices = (part == parts.size() - 1) ? message.message().choices() : List.of();
+		return channel.deliver(parcel(message, parts.get(part), choices));
+	}
+
+	private Parcel parcel(WaitingMessage message, Part part, List<String> choices) {
+		MessagePicture picture = part.picture();
+		MessageDocument document = part.document();
+		byte[] png = (picture != null) ? this.enclosures.png(picture).orElse(null) : null;
+		Document file = (document != null) ? this.enclosures.file(document).orElse(null) : null;
+		String alone = (document != null) ? document.instead() : part.text();
+		boolean lost = document != null && file == null;
+		return new Parcel(message.id(), message.chat().address(), lost ? alone : part.text(), choices, png, file,
+				alone);
 	}
 
 	/**
@@ -86,17 +101,13 @@ class Dispatch {
 	}
 
 	private void noteTaken(WaitingMessage message, String channelMessageId) {
-		if (message.partsSent() + 1 < parts(message).size()) {
-			this.queue.markPartSent(message.id());
+		Channel channel = Objects.requireNonNull(this.channels.get(message.chat().channel()));
+		if (message.partsSent() + 1 < Part.of(message.message(), channel).size()) {
+			this.commits.run(() -> this.queue.markPartSent(message.id()));
 		}
 		else {
-			this.queue.markSent(message.id(), channelMessageId);
+			this.commits.run(() -> this.queue.markSent(message.id(), channelMessageId));
 		}
-	}
-
-	private List<String> parts(WaitingMessage message) {
-		Channel channel = this.channels.get(message.chat().channel());
-		return Parts.of(message.message().text(), (channel != null) ? channel.longestText() : Integer.MAX_VALUE);
 	}
 
 	private static Duration growing(int attempts) {

@@ -6,10 +6,12 @@ package measuredwalk.messaging;
 public interface OpenQuestions {
 
 	/**
-	 * Whether a question waits in a chat.
+	 * Whether a question waits in a chat that words may answer.
 	 * @param chatId the chat
-	 * @return true when what is said there is its answer
+	 * @param text the words
+	 * @return true when they may be its answer; false when nothing waits there, or when
+	 * they are people's talk among themselves
 	 */
-	boolean waitsIn(long chatId);
+	boolean answeredBy(long chatId, String text);
 
 }

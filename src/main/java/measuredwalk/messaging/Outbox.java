@@ -14,6 +14,8 @@ import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.stereotype.Service;
 
 /** What is to be sent, in order for each chat, each message under a key of its own. */
@@ -23,7 +25,7 @@ public class Outbox {
 	/** Choices stand in one column, each on a line; no choice holds a line break. */
 	private static final String CHOICE_BREAK = "\n";
 
-	private static final int ANSWER = 0;
+	static final int ANSWER = 0;
 
 	private static final int PROMPT = 1;
 
@@ -51,27 +53,46 @@ public class Outbox {
 		OffsetDateTime now = this.clock.instant().atOffset(ZoneOffset.UTC);
 		boolean answer = Handling.inProgress();
 		MessagePicture picture = message.picture();
+		MessageDocument document = message.document();
 		this.database
 			.sql("""
-					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, written_at, state,
-					attempts, priority) values (:chat, :key, :text, :choices, :picture, :words, :now, 'waiting', 0, :priority)
-					on conflict do nothing""")
+					insert into outbox_message (chat_id, unique_key, text, choices, picture, picture_words, document,
+					document_instead, written_at, state, attempts, priority) values (:chat, :key, :text, :choices, :picture, :words,
+					:document, :instead, :now, 'waiting', 0, :priority) on conflict do nothing""")
 			.param("chat", chatId)
 			.param("key", uniqueKey)
 			.param("text", message.text())
 			.param("choices", String.join(CHOICE_BREAK, message.choices()))
 			.param("picture", (picture != null) ? picture.name() : null, Types.VARCHAR)
 			.param("words", (picture != null) ? picture.inWords() : null, Types.VARCHAR)
+			.param("document", (document != null) ? document.name() : null, Types.VARCHAR)
+			.param("instead", (document != null) ? document.instead() : null, Types.VARCHAR)
 			.param("now", now)
 			.param("priority", answer ? ANSWER : PROMPT)
 			.update();
 		if (answer) {
-			hurry(chatId);
+			hurryBeforeCommit(chatId);
 		}
 		this.bell.ringAfterCommit();
 	}
 
-	/** An answer cannot overtake in its own chat, so what stands before it goes first. */
+	/**
+	 * An answer cannot overtake in its own chat, so what stands before it goes first. One
+	 * look at the end does for all that was written to the chat.
+	 */
+	private void hurryBeforeCommit(long chatId) {
+		if (Handling.firstAnswerTo(chatId)) {
+			TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+
+				@Override
+				public void beforeCommit(boolean readOnly) {
+					hurry(chatId);
+				}
+
+			});
+		}
+	}
+
 	private void hurry(long chatId) {
 		this.database
 			.sql("update outbox_message set priority = ? where chat_id = ? and state = 'waiting' and priority > ?")
@@ -85,9 +106,28 @@ public class Outbox {
 	 * @return all messages, sent or not yet
 	 */
 	public List<OutboxEntry> of(long chatId) {
+		return this.database
+			.sql("""
+					select id, chat_id, text, choices, picture, picture_words, document, document_instead, written_at, sent_at
+					from outbox_message where chat_id = ? order by id""")
+			.param(chatId)
+			.query(Outbox::entry)
+			.list();
+	}
+
+	/**
+	 * One message of those written to a chat.
+	 * @param chatId the chat
+	 * @param outboxId the message's number
+	 * @return the message, or empty when this chat was written no such message
+	 */
+	public Optional<OutgoingMessage> message(long chatId, long outboxId) {
 		return this.database.sql("""
-				select id, chat_id, text, choices, picture, picture_words, written_at, sent_at from outbox_message
-				where chat_id = ? order by id""").param(chatId).query(Outbox::entry).list();
+				select text, choices, picture, picture_words, document, document_instead from outbox_message
+				where id = ? and chat_id = ?""")
+			.params(outboxId, chatId)
+			.query((row, number) -> message(row))
+			.optional();
 	}
 
 	/**
@@ -189,7 +229,12 @@ public class Outbox {
 	}
 
 	static OutgoingMessage message(ResultSet row) throws SQLException {
-		return new OutgoingMessage(row.getString("text"), choices(row), picture(row));
+		return new OutgoingMessage(row.getString("text"), choices(row), picture(row), document(row));
+	}
+
+	private static @Nullable MessageDocument document(ResultSet row) throws SQLException {
+		String name = row.getString("document");
+		return (name != null) ? new MessageDocument(name, row.getString("document_instead")) : null;
 	}
 
 	private static @Nullable MessagePicture picture(ResultSet row) throws SQLException {

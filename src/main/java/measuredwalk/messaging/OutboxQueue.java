@@ -39,7 +39,7 @@ class OutboxQueue {
 	List<WaitingMessage> next(Collection<Long> busyChats, int most) {
 		return this.database.sql("""
 				select o.id, o.chat_id, c.channel, c.address, o.text, o.choices, o.picture, o.picture_words,
-				o.parts_sent, o.attempts
+				o.document, o.document_instead, o.parts_sent, o.attempts, o.priority
 				from outbox_message o join chat c on c.id = o.chat_id
 				where o.state = 'waiting' and o.chat_id not in (:busy) and not exists
 				(select 1 from outbox_message e where e.chat_id = o.chat_id and e.state = 'waiting' and e.id < o.id)
@@ -84,13 +84,17 @@ class OutboxQueue {
 			.single();
 	}
 
-	/** False when it was sent by another instance, or erased, since it was looked up. */
-	boolean stillWaiting(WaitingMessage message) {
+	/**
+	 * Whether the chat of a message takes any, as far as is known. Empty when the message
+	 * was sent by another instance, or erased, since it was looked up.
+	 */
+	Optional<Boolean> stillWaitingForReachable(WaitingMessage message) {
 		return this.database.sql("""
-				select exists (select 1 from outbox_message where id = ? and state = 'waiting' and parts_sent = ?)""")
+				select c.gone_at is null from outbox_message o join chat c on c.id = o.chat_id
+				where o.id = ? and o.state = 'waiting' and o.parts_sent = ?""")
 			.params(message.id(), message.partsSent())
 			.query(Boolean.class)
-			.single();
+			.optional();
 	}
 
 	void markPartSent(long id) {
@@ -126,7 +130,7 @@ class OutboxQueue {
 	private static WaitingMessage waiting(ResultSet row, int number) throws SQLException {
 		Chat chat = new Chat(row.getLong("chat_id"), row.getString("channel"), row.getString("address"));
 		return new WaitingMessage(row.getLong("id"), chat, Outbox.message(row), row.getInt("parts_sent"),
-				row.getInt("attempts"));
+				row.getInt("attempts"), row.getInt("priority") == Outbox.ANSWER);
 	}
 
 }

@@ -10,8 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param text what it says, plain text
  * @param choices answers to offer on buttons; words always work as well
  * @param picture what is shown beside the text on a channel that can, or null
+ * @param document a file that goes with it, or null; never together with a picture
  */
-public record OutgoingMessage(String text, List<String> choices, @Nullable MessagePicture picture) {
+public record OutgoingMessage(String text, List<String> choices, @Nullable MessagePicture picture,
+		@Nullable MessageDocument document) {
 
 	public OutgoingMessage {
 		choices = List.copyOf(choices);
@@ -23,7 +25,7 @@ public record OutgoingMessage(String text, List<String> choices, @Nullable Messa
 	 * @param choices answers to offer
 	 */
 	public OutgoingMessage(String text, List<String> choices) {
-		this(text, choices, null);
+		this(text, choices, null, null);
 	}
 
 	/**
@@ -36,12 +38,30 @@ public record OutgoingMessage(String text, List<String> choices, @Nullable Messa
 	}
 
 	/**
+	 * The same message with other words.
+	 * @param words what it says
+	 * @return the message
+	 */
+	public OutgoingMessage saying(String words) {
+		return new OutgoingMessage(words, this.choices, this.picture, this.document);
+	}
+
+	/**
 	 * The same message with a picture beside it.
 	 * @param shown the picture
 	 * @return the message
 	 */
 	public OutgoingMessage with(MessagePicture shown) {
-		return new OutgoingMessage(this.text, this.choices, shown);
+		return new OutgoingMessage(this.text, this.choices, shown, null);
+	}
+
+	/**
+	 * The same message with a file.
+	 * @param handed the file
+	 * @return the message
+	 */
+	public OutgoingMessage with(MessageDocument handed) {
+		return new OutgoingMessage(this.text, this.choices, null, handed);
 	}
 
 }

@@ -25,10 +25,16 @@ final class SendRound {
 	/** A channel that answers slowly still gets its 30 messages a second. */
 	private static final int MOST_ON_THE_WAY = 24;
 
+	/** Prompts leave room: an answer must not queue behind a morning's burst of them. */
+	private static final int MOST_WHILE_NOBODY_WAITS = 8;
+
 	private static final int MOST_LOOKED_UP = 100;
 
 	/** How often the database is asked while there is still something to send. */
 	private static final Duration LOOK_UP_AGAIN = Duration.ofMillis(40);
+
+	/** What is written in so short a time is looked up together. */
+	private static final Duration LEAST_APART = Duration.ofMillis(10);
 
 	private static final Logger log = LoggerFactory.getLogger(SendRound.class);
 
@@ -72,8 +78,9 @@ final class SendRound {
 	 */
 	Duration send(Duration longest) {
 		takeBack();
-		Duration untilLookUp = LOOK_UP_AGAIN.minusNanos(System.nanoTime() - this.lookedUpNanos);
-		boolean lookUpNow = this.waiting.isEmpty() || untilLookUp.isNegative() || untilLookUp.isZero();
+		Duration apart = this.waiting.isEmpty() ? LEAST_APART : LOOK_UP_AGAIN;
+		Duration untilLookUp = apart.minusNanos(System.nanoTime() - this.lookedUpNanos);
+		boolean lookUpNow = untilLookUp.isNegative() || untilLookUp.isZero();
 		if (lookUpNow) {
 			lookUp();
 		}
@@ -135,7 +142,7 @@ final class SendRound {
 
 	private Duration untilReady(WaitingMessage message, Duration longest) {
 		Chat chat = message.chat();
-		if (this.onTheWay.size() >= MOST_ON_THE_WAY) {
+		if (this.onTheWay.size() >= (message.answer() ? MOST_ON_THE_WAY : MOST_WHILE_NOBODY_WAITS)) {
 			return longest;
 		}
 		Duration pause = this.pauses.until(chat);

@@ -9,6 +9,7 @@ package measuredwalk.messaging;
  * @param partsSent how many parts of it have gone out, when it is too long for one
  * message
  * @param attempts how often sending it has been tried
+ * @param answer whether somebody waits for it
  */
-record WaitingMessage(long id, Chat chat, OutgoingMessage message, int partsSent, int attempts) {
+record WaitingMessage(long id, Chat chat, OutgoingMessage message, int partsSent, int attempts, boolean answer) {
 }

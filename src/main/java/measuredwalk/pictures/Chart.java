@@ -57,15 +57,20 @@ record Chart(double left, double right, double top, double floor, int days, doub
 		return Math.min(4.5, Math.max(1.8, slot() * 0.6));
 	}
 
-	/** Lines and figures of the scale, from a figure's unit. */
+	/** Lines and figures of the scale, with the unit above. */
 	void grid(Surface surface, String unit) {
+		scale(surface, Style.WORDS);
+		surface.words(new Spot(2, this.top - 9), unit, Style.WORDS, Anchor.START, Style.FAINT);
+	}
+
+	/** Lines and figures of the scale, in letters of a size. */
+	void scale(Surface surface, double size) {
 		double step = step(this.highest);
 		for (double figure = 0; figure <= this.highest + 0.01; figure += step) {
 			surface.line(this.left, y(figure), this.right, y(figure), Look.lined(Style.GRID, 1));
-			surface.words(new Spot(this.left - 5, y(figure) + 4), String.valueOf(Math.round(figure)), Style.WORDS,
+			surface.words(new Spot(this.left - 5, y(figure) + size * 0.36), String.valueOf(Math.round(figure)), size,
 					Anchor.END, Style.FAINT);
 		}
-		surface.words(new Spot(2, this.top - 9), unit, Style.WORDS, Anchor.START, Style.FAINT);
 	}
 
 	/** As many dates as there is room for; the last day always has its own. */

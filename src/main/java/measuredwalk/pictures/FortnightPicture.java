@@ -1,7 +1,11 @@
 package measuredwalk.pictures;
 
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -13,7 +17,30 @@ public final class FortnightPicture {
 
 	private static final int WIDTH = 390;
 
-	private static final double FLOOR = 208;
+	private static final int FULL = 14;
+
+	private static final double WIDEST_BAR = 36;
+
+	private static final double LEFT = 36;
+
+	private static final double TOP = 66;
+
+	private static final double FLOOR = 248;
+
+	/** How far below the floor the marks, the weekdays and the dates stand. */
+	private static final double MARKS_BELOW = 16;
+
+	private static final double WEEKDAYS_BELOW = 42;
+
+	private static final double DATES_BELOW = 60;
+
+	private static final double LEGEND_BELOW = 70;
+
+	private static final double MARK = 6;
+
+	private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEEE", Locale.UK);
+
+	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
 
 	private final List<PictureDay> days;
 
@@ -25,7 +52,7 @@ public final class FortnightPicture {
 			.mapToDouble((day) -> Math.max(day.walkedMinutes(), day.suggestedMinutes()))
 			.max()
 			.orElse(0);
-		this.chart = new Chart(30, WIDTH - 8, 42, FLOOR, days.size(), Chart.roundedUp(Math.max(10, most)));
+		this.chart = new Chart(LEFT, WIDTH - 8, TOP, FLOOR, days.size(), Chart.roundedUp(Math.max(10, most)));
 	}
 
 	/**
@@ -41,42 +68,69 @@ public final class FortnightPicture {
 		}
 		FortnightPicture picture = new FortnightPicture(List.copyOf(days));
 		Legend legend = legend();
-		return new Picture(WIDTH, (int) (FLOOR + 44 + legend.height()), summary(dog, days),
+		return new Picture(WIDTH, (int) (FLOOR + LEGEND_BELOW + legend.height()), summary(dog, days),
 				days.stream().map(FortnightPicture::line).toList(), (surface) -> {
 					picture.draw(surface, dog);
-					legend.draw(surface, FLOOR + 42);
+					legend.draw(surface, FLOOR + LEGEND_BELOW);
 				});
 	}
 
 	private static Legend legend() {
-		return new Legend(WIDTH)
-			.with((surface, x, y) -> Marks.box(surface, x - 5, y - 5, 10, 10, Look.filled(Style.WALKED)),
+		return Legend.inTwoColumns(WIDTH, Style.OWNER_WORDS)
+			.with((surface, x, y) -> Marks.box(surface, x - 7, y - 7, 14, 14, Look.filled(Style.WALKED)),
 					PictureWords.of("fortnight.walked"))
-			.with((surface, x, y) -> Marks.hatchedBox(surface, x - 5, y - 5, 10, 10, Style.SIGN),
-					PictureWords.of("fortnight.signs"))
-			.with((surface, x, y) -> surface.line(x - 7, y, x + 7, y, Look.lined(Style.INK, 2.4)),
-					PictureWords.of("fortnight.suggested"))
-			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.WORSE, x, y, 4.5),
+			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.WORSE, x, y, MARK),
 					PictureWords.of("fortnight.stiff"))
-			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.SOME_SIGNS, x, y, 4.5),
-					PictureWords.of("fortnight.some"));
+			.with((surface, x, y) -> Marks.hatchedBox(surface, x - 7, y - 7, 14, 14, Style.SIGN),
+					PictureWords.of("fortnight.signs"))
+			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.SOME_SIGNS, x, y, MARK),
+					PictureWords.of("fortnight.some"))
+			.with((surface, x, y) -> surface.line(x - 9, y, x + 9, y, Look.lined(Style.INK, 3)),
+					PictureWords.of("fortnight.suggested"))
+			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.CLEAR, x, y, MARK),
+					PictureWords.of("fortnight.clear"));
 	}
 
 	private void draw(Surface surface, String dog) {
-		surface.words(new Spot(4, 16), PictureWords.of("fortnight.title", dog), Style.TITLE, Anchor.START, Style.INK);
-		this.chart.grid(surface, PictureWords.of("minutes"));
+		title(surface, PictureWords.of((this.days.size() < FULL) ? "fortnight.title.begun" : "fortnight.title", dog));
+		surface.words(new Spot(6, TOP - 16), PictureWords.of("fortnight.unit"), Style.OWNER_WORDS, Anchor.START,
+				Style.FAINT);
+		this.chart.scale(surface, Style.OWNER_WORDS);
 		IntStream.range(0, this.days.size())
 			.forEach((i) -> surface.titled(line(this.days.get(i)), () -> day(surface, i)));
-		this.chart.dates(surface, this.days.stream().map(PictureDay::date).toList(), FLOOR + 34);
+		IntStream.range(0, this.days.size()).forEach((i) -> date(surface, i));
+	}
+
+	/** A long name makes the letters smaller. */
+	private static void title(Surface surface, String title) {
+		double size = Math.min(Style.OWNER_TITLE, (WIDTH - 12) / (title.length() * Legend.LETTER));
+		surface.words(new Spot(6, 24), title, size, Anchor.START, Style.INK);
+	}
+
+	/** Each day has its weekday; Mondays and the last day have their date as well. */
+	private void date(Surface surface, int index) {
+		LocalDate date = this.days.get(index).date();
+		double x = this.chart.x(index);
+		surface.words(new Spot(x, FLOOR + WEEKDAYS_BELOW), WEEKDAY.format(date), Style.OWNER_WORDS, Anchor.MIDDLE,
+				Style.INK);
+		int last = this.days.size() - 1;
+		if (index == last) {
+			surface.words(new Spot(this.chart.right(), FLOOR + DATES_BELOW), DATE.format(date), Style.OWNER_WORDS,
+					Anchor.END, Style.FAINT);
+		}
+		else if (date.getDayOfWeek() == DayOfWeek.MONDAY && last - index > 2) {
+			surface.words(new Spot(x - 4, FLOOR + DATES_BELOW), DATE.format(date), Style.OWNER_WORDS, Anchor.START,
+					Style.FAINT);
+		}
 	}
 
 	private void day(Surface surface, int index) {
 		PictureDay day = this.days.get(index);
-		double width = this.chart.slot() * 0.62;
+		double width = Math.min(WIDEST_BAR, this.chart.slot() * 0.66);
 		double left = this.chart.x(index) - width / 2;
 		double sum = 0;
 		for (PictureDay.Walk walk : day.walks()) {
-			double foot = this.chart.y(sum) - ((sum > 0) ? 1.5 : 0);
+			double foot = this.chart.y(sum) - ((sum > 0) ? 2 : 0);
 			sum += walk.minutes();
 			double head = Math.min(foot - 0.5, this.chart.y(sum));
 			if (walk.withSigns()) {
@@ -88,9 +142,9 @@ public final class FortnightPicture {
 		}
 		if (day.suggested() != null) {
 			double y = this.chart.y(day.suggestedMinutes());
-			surface.line(left - 3, y, left + width + 3, y, Look.lined(Style.INK, 2.4));
+			surface.line(left - 3, y, left + width + 3, y, Look.lined(Style.INK, 3));
 		}
-		Marks.morning(surface, day.morning(), this.chart.x(index), FLOOR + 12, 4.5);
+		Marks.morning(surface, day.morning(), this.chart.x(index), FLOOR + MARKS_BELOW, MARK);
 	}
 
 	private static String summary(String dog, List<PictureDay> days) {
@@ -104,9 +158,14 @@ public final class FortnightPicture {
 	}
 
 	private static String line(PictureDay day) {
+		String date = PictureWords.day(day.date());
+		String suggested = PictureWords.figure(day.suggestedMinutes());
+		if (!day.told()) {
+			return PictureWords.of("fortnight.silent", date, suggested);
+		}
 		List<String> parts = new ArrayList<>();
-		parts.add(PictureWords.of("fortnight.line", PictureWords.day(day.date()),
-				PictureWords.figure(day.walkedMinutes()), PictureWords.figure(day.suggestedMinutes())));
+		parts.add(day.walks().isEmpty() ? PictureWords.of("fortnight.line.no-walk", date, suggested)
+				: PictureWords.of("fortnight.line", date, PictureWords.figure(day.walkedMinutes()), suggested));
 		day.walks().stream().map(PictureDay.Walk::signs).filter((signs) -> !signs.isEmpty()).forEach(parts::add);
 		parts.add(PictureWords.morning(day.morning()));
 		return parts.stream().collect(Collectors.joining("; "));

@@ -26,7 +26,7 @@ final class Marks {
 	/** How a morning was: a small dot, a hollow or a full triangle, or nothing. */
 	static void morning(Surface surface, PictureDay.Morning morning, double x, double y, double size) {
 		switch (morning) {
-			case CLEAR -> surface.disc(new Spot(x, y), Math.min(1.8, size * 0.45), Look.filled(Style.FAINT));
+			case CLEAR -> surface.disc(new Spot(x, y), Math.min(2.8, size * 0.45), Look.filled(Style.FAINT));
 			case SOME_SIGNS -> triangle(surface, x, y, size, Look.hollow(Style.SIGN, 1.3));
 			case WORSE -> triangle(surface, x, y, size, Look.filled(Style.SIGN));
 			case NOT_TOLD -> {

@@ -31,6 +31,14 @@ final class Style {
 
 	static final double TITLE = 13;
 
+	/**
+	 * Size of words on an owner's picture, which is shown at about four fifths of its
+	 * size in a chat.
+	 */
+	static final double OWNER_WORDS = 15;
+
+	static final double OWNER_TITLE = 20;
+
 	private Style() {
 	}
 

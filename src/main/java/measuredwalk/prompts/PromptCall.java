@@ -60,6 +60,7 @@ class PromptCall {
 		return switch (kind) {
 			case MORNING -> handler.morning(dog, occasion.date());
 			case WEEKLY -> handler.weekly(dog, occasion.date());
+			case FORTNIGHT -> handler.fortnight(dog, occasion.date());
 			case AFTER_WALK -> handler.walkHours(dog).contains(occasion.walkHour())
 					? handler.afterWalk(dog, occasion.date(), occasion.walkHour()) : Outcome.SETTLED;
 		};

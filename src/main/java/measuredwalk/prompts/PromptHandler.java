@@ -36,6 +36,14 @@ public interface PromptHandler {
 	Outcome weekly(Dog dog, LocalDate date);
 
 	/**
+	 * The time of the picture of a dog's fortnight has come.
+	 * @param dog the dog
+	 * @param date its last day, in the household's zone
+	 * @return what came of it
+	 */
+	Outcome fortnight(Dog dog, LocalDate date);
+
+	/**
 	 * The time has come to remind of a question, if it still waits and that is of use.
 	 * @param checkInId the check-in
 	 */

@@ -11,7 +11,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Household;
 
 /**
- * What is asked unasked-for, when, and until when that is of use. Times of the day are
+ * What comes unasked-for, when, and until when that is of use. Times of the day are
  * turned into instants by {@link ZonedDateTime#of}: an hour that a clock change leaves
  * out comes as much later as the clock jumps, and of an hour that comes twice the first
  * one counts.
@@ -48,7 +48,33 @@ enum PromptKind {
 			return at(dog.household(), occasion.date(), dog.household().morningAt()).plus(AFTER_MORNING);
 		}
 
+	},
+
+	/** The picture of the fortnight, in the calm of the evening. */
+	FORTNIGHT(Duration.ofHours(2)) {
+
+		@Override
+		Instant due(Dog dog, Occasion occasion) {
+			LocalTime quietFrom = dog.household().hours().quietFrom();
+			boolean calm = !dog.household().hours().quietAt(CALM_HOUR);
+			int minute = Math.floorMod(dog.household().id().hashCode(), MINUTES_OF_PICTURES);
+			return at(dog.household(), occasion.date(), calm ? CALM_HOUR : quietFrom.minus(BEFORE_QUIET))
+				.plus(Duration.ofMinutes(minute));
+		}
+
 	};
+
+	/** Walks and supper are over: common practice, no source. */
+	private static final LocalTime CALM_HOUR = LocalTime.of(19, 0);
+
+	/**
+	 * Each takes a tenth of a second to work out and draw, so that households of a zone
+	 * have theirs within this time, one after the other.
+	 */
+	private static final int MINUTES_OF_PICTURES = 45;
+
+	/** For a household whose quiet begins earlier. */
+	private static final Duration BEFORE_QUIET = Duration.ofHours(1);
 
 	/** Most walks of an old dog are over by then: common practice, no source. */
 	private static final Duration AFTER_WALK_HOUR = Duration.ofMinutes(30);

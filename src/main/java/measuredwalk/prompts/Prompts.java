@@ -8,10 +8,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
@@ -19,10 +16,7 @@ import java.util.concurrent.locks.LockSupport;
 import javax.sql.DataSource;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.Task;
-import com.github.kagkarlsson.scheduler.task.TaskInstance;
-import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import measuredwalk.clock.TimedWork;
 import measuredwalk.household.Dog;
@@ -51,15 +45,15 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private static final DayOfWeek DAY_OF_WEEKLY = DayOfWeek.SUNDAY;
 
-	private final Map<PromptKind, OneTimeTask<Void>> tasks = new EnumMap<>(PromptKind.class);
+	private static final String REMINDER = "reminder";
 
-	private final OneTimeTask<Void> reminders;
+	private static final String FAREWELL = "farewell";
 
-	private final OneTimeTask<Void> farewells;
+	private final List<Task<?>> tasks = new ArrayList<>();
 
 	private final DataSource dataSource;
 
-	private final SchedulerClient client;
+	private final Timetable timetable;
 
 	private volatile @Nullable Scheduler scheduler;
 
@@ -69,26 +63,19 @@ public class Prompts implements TimedWork, SmartLifecycle {
 
 	private final ObjectProvider<PromptHandler> handlers;
 
-	Prompts(DataSource dataSource, JdbcClient database, Clock clock, PromptCall call,
+	Prompts(DataSource dataSource, JdbcClient database, Timetable timetable, Clock clock, PromptCall call,
 			ObjectProvider<PromptHandler> handlers) {
+		this.timetable = timetable;
 		this.database = database;
 		this.clock = clock;
 		this.handlers = handlers;
 		for (PromptKind kind : PromptKind.values()) {
-			this.tasks.put(kind, Tasks.oneTime(kind.taskName())
+			this.tasks.add(Tasks.oneTime(kind.taskName())
 				.execute((instance, context) -> call.run(kind, instance.getId(), this)));
 		}
-		this.reminders = Tasks.oneTime("reminder").execute((instance, context) -> call.remind(instance.getId()));
-		this.farewells = Tasks.oneTime("farewell").execute((instance, context) -> call.farewell(instance.getId()));
+		this.tasks.add(Tasks.oneTime(REMINDER).execute((instance, context) -> call.remind(instance.getId())));
+		this.tasks.add(Tasks.oneTime(FAREWELL).execute((instance, context) -> call.farewell(instance.getId())));
 		this.dataSource = new TransactionAwareDataSourceProxy(dataSource);
-		this.client = SchedulerClient.Builder.create(this.dataSource, all()).build();
-	}
-
-	private List<Task<?>> all() {
-		List<Task<?>> all = new ArrayList<>(this.tasks.values());
-		all.add(this.reminders);
-		all.add(this.farewells);
-		return all;
 	}
 
 	/**
@@ -111,6 +98,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	private void expectOn(Dog dog, LocalDate date) {
 		if (date.getDayOfWeek() == DAY_OF_WEEKLY) {
 			expect(PromptKind.WEEKLY, dog, Occasion.of(dog.id(), date));
+			expect(PromptKind.FORTNIGHT, dog, Occasion.of(dog.id(), date));
 		}
 		this.handlers.getObject()
 			.walkHours(dog)
@@ -125,9 +113,8 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	}
 
 	void schedule(PromptKind kind, Occasion occasion, Instant due) {
-		TaskInstance<Void> instance = Objects.requireNonNull(this.tasks.get(kind)).instance(occasion.name());
-		if (!this.client.scheduleIfNotExists(instance, due)) {
-			this.client.reschedule(instance, due);
+		if (!this.timetable.enter(kind.taskName(), occasion.name(), due)) {
+			this.timetable.move(kind.taskName(), occasion.name(), due);
 		}
 	}
 
@@ -137,7 +124,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 * @param due when
 	 */
 	public void remind(UUID checkInId, Instant due) {
-		this.client.scheduleIfNotExists(this.reminders.instance(checkInId.toString()), due);
+		this.timetable.enter(REMINDER, checkInId.toString(), due);
 	}
 
 	/**
@@ -145,10 +132,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 * @param checkInId the check-in
 	 */
 	public void remindNow(UUID checkInId) {
-		TaskInstance<Void> reminder = this.reminders.instance(checkInId.toString());
-		if (this.client.getScheduledExecution(reminder).isPresent()) {
-			this.client.reschedule(reminder, this.clock.instant());
-		}
+		this.timetable.move(REMINDER, checkInId.toString(), this.clock.instant());
 	}
 
 	/**
@@ -157,8 +141,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 * @param chatId the chat
 	 */
 	public void farewell(long chatId) {
-		this.client.scheduleIfNotExists(this.farewells.instance(Long.toString(chatId)),
-				this.clock.instant().plus(UNTIL_FAREWELL));
+		this.timetable.enter(FAREWELL, Long.toString(chatId), this.clock.instant().plus(UNTIL_FAREWELL));
 	}
 
 	@Override
@@ -190,7 +173,7 @@ public class Prompts implements TimedWork, SmartLifecycle {
 	 */
 	@Override
 	public void start() {
-		Scheduler fresh = Scheduler.create(this.dataSource, all())
+		Scheduler fresh = Scheduler.create(this.dataSource, this.tasks)
 			.clock(this.clock::instant)
 			.threads(1)
 			.pollingInterval(POLLING)

@@ -27,7 +27,8 @@ class Welcome {
 		LocalDateTime time = LocalDateTime.ofInstant(now, dog.household().timeZone());
 		Hours hours = dog.household().hours();
 		boolean quiet = kind != PromptKind.MORNING && hours.quietAt(time.toLocalTime());
-		boolean unwanted = kind == PromptKind.AFTER_WALK && !hours.walkQuestions();
+		boolean unwanted = (kind == PromptKind.AFTER_WALK && !hours.walkQuestions())
+				|| (kind == PromptKind.FORTNIGHT && !hours.fortnightPicture());
 		return !quiet && !unwanted && !hours.offOn(occasion.date()) && time.toLocalDate().equals(occasion.date())
 				&& !kind.tooLate(dog, occasion, now);
 	}

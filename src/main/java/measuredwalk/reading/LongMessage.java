@@ -57,7 +57,19 @@ final class LongMessage {
 		return new Reading(parts.stream().flatMap((part) -> part.walks().stream()).toList(),
 				List.copyOf(signs.values()), first(parts, Reading::stiffMinutes), first(parts, Reading::overall),
 				worst.level(), worst.levelReasons(), parts.stream().anyMatch(Reading::understood), List.of(), null,
-				null, null, parts.stream().allMatch(Reading::noWalk));
+				null, null, parts.stream().allMatch(Reading::noWalk), loads(parts));
+	}
+
+	private static List<LoadTold> loads(List<Reading> parts) {
+		List<LoadTold> loads = new ArrayList<>();
+		int walks = 0;
+		for (Reading part : parts) {
+			for (LoadTold load : part.loads()) {
+				loads.add(load.behind(walks));
+			}
+			walks += part.walks().size();
+		}
+		return loads;
 	}
 
 	private static <T> @Nullable T first(List<Reading> parts, Function<Reading, @Nullable T> field) {

@@ -15,7 +15,10 @@ import measuredwalk.reading.level.ConceptScreen;
 import measuredwalk.reading.level.Findings;
 import measuredwalk.reading.level.LevelRule;
 import measuredwalk.reading.level.LevelRules;
+import measuredwalk.reading.level.OrdinaryFindings;
 import measuredwalk.reading.level.UrgentWording;
+import measuredwalk.reading.level.WordsOfPlans;
+import measuredwalk.reading.load.LoadReader;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.lexicon.Mention;
@@ -49,6 +52,8 @@ public final class MessageReader {
 	private final ConceptScreen concepts;
 
 	private final UrgentWording wording;
+
+	private final LoadReader loads = new LoadReader();
 
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;
@@ -96,7 +101,9 @@ public final class MessageReader {
 		observations = OnsetPlacer.placed(observations, amounts, annotation);
 		Overall overall = OverallReader.read(annotation, contexts, observations,
 				amounts.walks().stream().anyMatch((walk) -> walk.relative() != null));
-		return reading(message, annotation, observations, amounts, overall);
+		Reading reading = reading(message, annotation, observations, amounts, overall);
+		boolean yesterday = reading.walks().stream().anyMatch((walk) -> walk.date() != null);
+		return reading.withLoads(this.loads.read(message, annotation, contexts, amounts.walkWords(), yesterday));
 	}
 
 	private List<Mention> screened(Annotation annotation) {
@@ -155,7 +162,8 @@ public final class MessageReader {
 		}
 		Findings findings = Findings.of(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
-		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message);
+		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message,
+				OrdinaryFindings.of(signs, overall, !amounts.walks().isEmpty()));
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
 		Doubts doubts = new Doubts(amounts.walks(), signs, observations);
 		boolean told = !amounts.walks().isEmpty() || !signs.isEmpty() || amounts.noWalk();
@@ -165,11 +173,15 @@ public final class MessageReader {
 	}
 
 	/** The second net only raises a level, and only when no rule sees anything urgent. */
-	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message) {
+	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message,
+			OrdinaryFindings ordinary) {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
 			return rules;
 		}
-		LevelRule wording = this.wording.rule(annotation, message.dogName());
+		if (WordsOfPlans.only(annotation.words(), message.dogName())) {
+			return rules;
+		}
+		LevelRule wording = this.wording.rule(annotation, message.dogName(), ordinary);
 		return (wording == null) ? rules : Stream.concat(Stream.of(wording), rules.stream()).toList();
 	}
 

@@ -19,4 +19,14 @@ import org.jspecify.annotations.Nullable;
 public record WalkTold(@Nullable Double minutes, @Nullable Double minutesLow, @Nullable Double minutesHigh,
 		@Nullable Double distanceMetres, @Nullable LocalTime start, @Nullable LocalDate date,
 		@Nullable RelativeAmount relative) {
+
+	/**
+	 * The same without a day: what stands under a date is of that date.
+	 * @return the walk
+	 */
+	public WalkTold undated() {
+		return new WalkTold(this.minutes, this.minutesLow, this.minutesHigh, this.distanceMetres, this.start, null,
+				this.relative);
+	}
+
 }

@@ -2,14 +2,15 @@ package measuredwalk.suggestions;
 
 import java.util.concurrent.atomic.AtomicReference;
 
+import measuredwalk.household.ReadOnce;
 import measuredwalk.tolerance.DosingSettings;
 import measuredwalk.tolerance.ToleranceModel;
 import org.springframework.stereotype.Component;
 
 /**
  * The tolerance model with the dosing rule that the clinic has set. The rule is asked for
- * each time, as another instance may have changed it; the model is made anew only when it
- * has.
+ * in each transaction, as another instance may have changed it; the model is made anew
+ * only when it has.
  */
 @Component
 class ClinicModel {
@@ -17,6 +18,8 @@ class ClinicModel {
 	private final DosingRules rules;
 
 	private final AtomicReference<Made> last = new AtomicReference<>(Made.by(DosingSettings.standard()));
+
+	private final ReadOnce<String, DosingSettings> ruleRead = new ReadOnce<>();
 
 	ClinicModel(DosingRules rules) {
 		this.rules = rules;
@@ -31,8 +34,13 @@ class ClinicModel {
 
 	}
 
+	/** The rule that counts now. */
+	DosingSettings rule() {
+		return this.ruleRead.of("rule", this.rules::current);
+	}
+
 	ToleranceModel now() {
-		DosingSettings rule = this.rules.current();
+		DosingSettings rule = rule();
 		return this.last.updateAndGet((made) -> made.rule().equals(rule) ? made : Made.by(rule)).model();
 	}
 

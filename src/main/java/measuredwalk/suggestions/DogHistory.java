@@ -17,6 +17,8 @@ import measuredwalk.household.Plan;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.tolerance.DosingSettings;
+import measuredwalk.tolerance.LoadFactors;
 import measuredwalk.tolerance.ToleranceEvent;
 import measuredwalk.tolerance.ToleranceEvent.DogEnrolled;
 import measuredwalk.tolerance.ToleranceEvent.MedicationChanged;
@@ -36,8 +38,16 @@ final class DogHistory {
 
 	private final ZoneId zone;
 
-	DogHistory(Dog dog) {
+	private final LoadFactors loads;
+
+	/**
+	 * A dog's history.
+	 * @param dog the dog
+	 * @param rule the dosing rule, by which harder walks count for more
+	 */
+	DogHistory(Dog dog, DosingSettings rule) {
 		this.dog = dog;
+		this.loads = LoadFactors.of(rule);
 		this.zone = dog.household().timeZone();
 	}
 
@@ -90,7 +100,8 @@ final class DogHistory {
 		double low = Objects.requireNonNullElse(facts.minutesLow(), minutes);
 		double high = Objects.requireNonNullElse(facts.minutesHigh(), minutes);
 		return new WalkTaken(facts.date(), time(entry, minutes), minutes, Math.min(low, minutes),
-				Math.max(high, minutes), facts.distanceMetres(), facts.signs(), late(entry.reportedAt(), facts.date()));
+				Math.max(high, minutes), facts.distanceMetres(), facts.signs(), late(entry.reportedAt(), facts.date()),
+				this.loads.load(facts.loads()));
 	}
 
 	/**

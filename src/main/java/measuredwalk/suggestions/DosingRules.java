@@ -5,11 +5,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import measuredwalk.tolerance.DosingGroup;
 import measuredwalk.tolerance.DosingSetting;
 import measuredwalk.tolerance.DosingSettings;
 import org.springframework.context.ApplicationEventPublisher;
@@ -34,18 +32,6 @@ public class DosingRules {
 		this.database = database;
 		this.events = events;
 		this.clock = clock;
-	}
-
-	/**
-	 * The settings that change anything. A walk's pace, ground and heat are not read from
-	 * words yet, so that every walk has the usual load and the load factors have no
-	 * effect.
-	 * @return the settings, in the order in which they are shown
-	 */
-	public static List<DosingSetting> inUse() {
-		return Arrays.stream(DosingSetting.values())
-			.filter((setting) -> setting.group() != DosingGroup.LOAD_FACTORS)
-			.toList();
 	}
 
 	/**

@@ -7,27 +7,23 @@ import java.util.List;
 import measuredwalk.tolerance.Suggestion;
 import measuredwalk.tolerance.ToleranceCourse;
 import measuredwalk.tolerance.ToleranceEvent;
-import measuredwalk.tolerance.ToleranceModel;
 
-/** Follows a dog once through its history and keeps each morning's suggestion. */
+/** Follows a dog on from where it is known and keeps each morning's suggestion. */
 final class SuggestedDays {
 
-	private final ToleranceModel model;
-
-	SuggestedDays(ToleranceModel model) {
-		this.model = model;
+	private SuggestedDays() {
 	}
 
-	List<Suggestion> from(List<ToleranceEvent> history, LocalDate from, LocalDate until) {
-		ToleranceCourse course = this.model.follow(history.subList(0, 1));
+	static List<Suggestion> of(FollowedDogs.Branch branch, LocalDate from, LocalDate until) {
+		ToleranceCourse course = branch.course();
 		List<Suggestion> days = new ArrayList<>();
-		int next = 1;
-		for (LocalDate day = history.get(0).date(); !day.isAfter(until); day = day.plusDays(1)) {
-			next = tell(course, history, next, day, false);
+		int next = 0;
+		for (LocalDate day = branch.first(); !day.isAfter(until); day = day.plusDays(1)) {
+			next = tell(course, branch.rest(), next, day, false);
 			if (!day.isBefore(from)) {
 				days.add(course.suggest(day));
 			}
-			next = tell(course, history, next, day, true);
+			next = tell(course, branch.rest(), next, day, true);
 		}
 		return List.copyOf(days);
 	}

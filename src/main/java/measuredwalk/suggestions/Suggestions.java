@@ -11,15 +11,18 @@ import measuredwalk.household.Plan;
 import measuredwalk.journal.Journal;
 import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Evidence;
+import measuredwalk.tolerance.LongDay;
 import measuredwalk.tolerance.Suggestion;
+import measuredwalk.tolerance.ToleranceCourse;
 import measuredwalk.tolerance.ToleranceEvent;
+import measuredwalk.tolerance.ToleranceModel;
 import measuredwalk.tolerance.WalkPlan;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Today's suggestion for a dog, worked out afresh from its journal by the dosing rule
- * that the clinic has set. Days gone by are read by the rule of today too.
+ * Today's suggestion for a dog, worked out from its journal by the dosing rule that the
+ * clinic has set. Days gone by are read by the rule of today too.
  */
 @Service
 public class Suggestions {
@@ -30,9 +33,12 @@ public class Suggestions {
 
 	private final Journal journal;
 
+	private final FollowedDogs dogs;
+
 	private final Clock clock;
 
-	Suggestions(ClinicModel model, Households households, Journal journal, Clock clock) {
+	Suggestions(ClinicModel model, Households households, Journal journal, FollowedDogs dogs, Clock clock) {
+		this.dogs = dogs;
 		this.model = model;
 		this.households = households;
 		this.journal = journal;
@@ -46,7 +52,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Suggestion today(Dog dog) {
-		return this.model.now().suggest(history(dog), day(dog));
+		LocalDate today = day(dog);
+		return course(dog, history(dog), today).suggest(today);
 	}
 
 	/**
@@ -57,7 +64,21 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public double chanceOfTrouble(Dog dog, double minutes) {
-		return this.model.now().chances(history(dog), day(dog)).ofTrouble(minutes);
+		LocalDate today = day(dog);
+		return course(dog, history(dog), today).chances(today).ofTrouble(minutes);
+	}
+
+	/**
+	 * How to spread a longer day.
+	 * @param dog the dog
+	 * @param day the day, today or at most 14 days ahead
+	 * @param minutes minutes wished for on it, all walks together, above 0
+	 * @return the plan; nothing is stored
+	 * @throws IllegalArgumentException when the day or the minutes are out of range
+	 */
+	@Transactional(readOnly = true)
+	public LongDay longDay(Dog dog, LocalDate day, double minutes) {
+		return this.model.now().longDay(history(dog), day(dog), day, minutes);
 	}
 
 	/**
@@ -68,7 +89,9 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public Evidence evidence(Dog dog, int days) {
-		return this.model.now().evidence(history(dog), day(dog), days);
+		LocalDate today = day(dog);
+		List<ToleranceEvent> history = history(dog);
+		return ToleranceModel.evidence(course(dog, history, today), history, today, days);
 	}
 
 	/**
@@ -90,7 +113,9 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<Suggestion> days(Dog dog, LocalDate from) {
-		return new SuggestedDays(this.model.now()).from(history(dog), from, day(dog));
+		LocalDate today = day(dog);
+		LocalDate first = from.isBefore(yesterday(today)) ? LocalDate.MIN : yesterday(today);
+		return SuggestedDays.of(this.dogs.until(first, dog.id(), this.model.now(), history(dog)), from, today);
 	}
 
 	/**
@@ -108,6 +133,21 @@ public class Suggestions {
 		return this.model.now().suggest(history, today);
 	}
 
+	/** The dog's course, told of its whole history. */
+	private ToleranceCourse course(Dog dog, List<ToleranceEvent> history, LocalDate today) {
+		FollowedDogs.Branch branch = this.dogs.until(yesterday(today), dog.id(), this.model.now(), history);
+		branch.rest().forEach(branch.course()::tell);
+		return branch.course();
+	}
+
+	/**
+	 * As far as dogs are remembered. Yesterday is left to be told: answers about it still
+	 * come, and the ideas of the day look back at it.
+	 */
+	private static LocalDate yesterday(LocalDate today) {
+		return today.minusDays(1);
+	}
+
 	private LocalDate day(Dog dog) {
 		return this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
 	}
@@ -119,8 +159,8 @@ public class Suggestions {
 	 */
 	@Transactional(readOnly = true)
 	public List<ToleranceEvent> history(Dog dog) {
-		return new DogHistory(dog).events(this.households.plansOf(dog.id()), this.households.medicationsOf(dog.id()),
-				this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
+		return new DogHistory(dog, this.model.rule()).events(this.households.plansOf(dog.id()),
+				this.households.medicationsOf(dog.id()), this.journal.walks(dog.id()), this.journal.mornings(dog.id()));
 	}
 
 }

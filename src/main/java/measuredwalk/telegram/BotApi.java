@@ -15,8 +15,11 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.stereotype.Component;
 import org.telegram.telegrambots.client.okhttp.OkHttpTelegramClient;
 import org.telegram.telegrambots.meta.api.methods.botapimethods.BotApiMethod;
+import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
+import org.telegram.telegrambots.meta.api.methods.send.SendPhoto;
 import org.telegram.telegrambots.meta.api.methods.updates.SetWebhook;
 import org.telegram.telegrambots.meta.api.objects.ResponseParameters;
+import org.telegram.telegrambots.meta.api.objects.message.Message;
 import org.telegram.telegrambots.meta.exceptions.TelegramApiException;
 import org.telegram.telegrambots.meta.exceptions.TelegramApiRequestException;
 import org.telegram.telegrambots.meta.generics.TelegramClient;
@@ -101,6 +104,26 @@ class BotApi {
 	 * @throws BotApiProblem when there is no proper answer
 	 */
 	<T extends Serializable> T call(BotApiMethod<T> method) {
+		return calling(() -> this.client.execute(method));
+	}
+
+	/**
+	 * Sends a picture.
+	 * @param method the picture with its text
+	 * @return the message as the server has it
+	 * @throws BotApiProblem when there is no proper answer
+	 */
+	Message call(SendPhoto method) {
+		return calling(() -> this.client.execute(method));
+	}
+
+	/**
+	 * Sends a file.
+	 * @param method the file with its text
+	 * @return the message as the server has it
+	 * @throws BotApiProblem when there is no proper answer
+	 */
+	Message call(SendDocument method) {
 		return calling(() -> this.client.execute(method));
 	}
 

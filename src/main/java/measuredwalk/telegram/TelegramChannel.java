@@ -1,18 +1,22 @@
 package measuredwalk.telegram;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.io.ByteArrayInputStream;
+import java.util.function.Supplier;
 
 import measuredwalk.messaging.Channel;
 import measuredwalk.messaging.Chats;
 import measuredwalk.messaging.Delivery;
+import measuredwalk.messaging.Document;
 import measuredwalk.messaging.Pace;
 import measuredwalk.messaging.Parcel;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
+import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
 import org.telegram.telegrambots.meta.api.methods.send.SendMessage;
-import org.telegram.telegrambots.meta.api.objects.replykeyboard.InlineKeyboardMarkup;
-import org.telegram.telegrambots.meta.api.objects.replykeyboard.buttons.InlineKeyboardButton;
-import org.telegram.telegrambots.meta.api.objects.replykeyboard.buttons.InlineKeyboardRow;
+import org.telegram.telegrambots.meta.api.methods.send.SendPhoto;
+import org.telegram.telegrambots.meta.api.objects.InputFile;
+import org.telegram.telegrambots.meta.api.objects.message.Message;
 
 /** Sends messages by the Bot API. */
 @Component
@@ -24,14 +28,18 @@ class TelegramChannel implements Channel {
 	/** From the Bot API's documentation of sendMessage. */
 	private static final int LONGEST_TEXT = 4096;
 
-	/** More letters than this beside each other are cut short on a small telephone. */
-	private static final int WIDEST_ROW = 26;
+	/** From the Bot API's documentation of sendPhoto. */
+	private static final int LONGEST_CAPTION = 1024;
 
-	private static final int MOST_IN_ROW = 3;
+	private static final String FILE_NAME = "picture.png";
+
+	private static final Logger log = LoggerFactory.getLogger(TelegramChannel.class);
 
 	private final BotApi api;
 
 	private final TelegramPace pace;
+
+	private final SendingGate gate;
 
 	private final Chats chats;
 
@@ -39,6 +47,7 @@ class TelegramChannel implements Channel {
 		this.chats = chats;
 		this.api = api;
 		this.pace = new TelegramPace(settings, System::nanoTime);
+		this.gate = new SendingGate(settings.messagesPerSecond());
 	}
 
 	@Override
@@ -49,6 +58,11 @@ class TelegramChannel implements Channel {
 	@Override
 	public int longestText() {
 		return LONGEST_TEXT;
+	}
+
+	@Override
+	public int longestCaption() {
+		return LONGEST_CAPTION;
 	}
 
 	@Override
@@ -82,11 +96,58 @@ class TelegramChannel implements Channel {
 	}
 
 	private Delivery deliver(Parcel parcel, String address) {
-		SendMessage message = SendMessage.builder().chatId(address).text(parcel.text()).build();
-		if (!parcel.choices().isEmpty()) {
-			message.setReplyMarkup(buttons(parcel));
+		byte[] png = parcel.png();
+		Document file = parcel.file();
+		Message taken;
+		this.gate.pass();
+		if (png != null) {
+			taken = orAlone(parcel, address, () -> this.api.call(photo(parcel, address, png)));
 		}
-		return Delivery.taken(String.valueOf(this.api.call(message).getMessageId()));
+		else if (file != null) {
+			taken = orAlone(parcel, address, () -> this.api.call(document(parcel, address, file)));
+		}
+		else {
+			taken = this.api.call(text(parcel, address, parcel.text()));
+		}
+		return Delivery.taken(String.valueOf(taken.getMessageId()));
+	}
+
+	/** A group may forbid pictures and files: then words go alone. */
+	private Message orAlone(Parcel parcel, String address, Supplier<Message> sending) {
+		try {
+			return sending.get();
+		}
+		catch (BotApiProblem ex) {
+			if (ex.kind() != BotApiProblem.Kind.REFUSED || ex.movedTo() != null) {
+				throw ex;
+			}
+			log.warn("What goes with message {} was refused, so its words go alone: {}", parcel.outboxId(),
+					ex.getMessage());
+			this.gate.pass();
+			return this.api.call(text(parcel, address, parcel.alone()));
+		}
+	}
+
+	private static SendPhoto photo(Parcel parcel, String address, byte[] png) {
+		return SendPhoto.builder()
+			.chatId(address)
+			.photo(new InputFile(new ByteArrayInputStream(png), FILE_NAME))
+			.caption(parcel.text())
+			.replyMarkup(Buttons.of(parcel))
+			.build();
+	}
+
+	private static SendDocument document(Parcel parcel, String address, Document file) {
+		return SendDocument.builder()
+			.chatId(address)
+			.document(new InputFile(new ByteArrayInputStream(file.content()), file.fileName()))
+			.caption(parcel.text())
+			.replyMarkup(Buttons.of(parcel))
+			.build();
+	}
+
+	private static SendMessage text(Parcel parcel, String address, String text) {
+		return SendMessage.builder().chatId(address).text(text).replyMarkup(Buttons.of(parcel)).build();
 	}
 
 	private static Delivery delivery(BotApiProblem problem) {
@@ -97,27 +158,6 @@ class TelegramChannel implements Channel {
 			case REFUSED -> Delivery.refused(why);
 			case WRONG_TOKEN, CONFLICT, OUT_OF_ORDER -> Delivery.tryLater(why);
 		};
-	}
-
-	private static InlineKeyboardMarkup buttons(Parcel parcel) {
-		List<InlineKeyboardRow> rows = new ArrayList<>();
-		InlineKeyboardRow row = new InlineKeyboardRow();
-		int width = 0;
-		for (int index = 0; index < parcel.choices().size(); index++) {
-			String choice = parcel.choices().get(index);
-			if (!row.isEmpty() && (row.size() == MOST_IN_ROW || width + choice.length() > WIDEST_ROW)) {
-				rows.add(row);
-				row = new InlineKeyboardRow();
-				width = 0;
-			}
-			row.add(InlineKeyboardButton.builder()
-				.text(choice)
-				.callbackData(new ButtonData(parcel.outboxId(), index).text())
-				.build());
-			width += choice.length();
-		}
-		rows.add(row);
-		return InlineKeyboardMarkup.builder().keyboard(rows).build();
 	}
 
 }

@@ -18,6 +18,9 @@ final class TelegramPace implements Pace {
 
 	private static final long MINUTE_NANOS = Duration.ofMinutes(1).toNanos();
 
+	/** A little below the limit, so that what is held up on its way can catch up. */
+	private static final double OF_THE_LIMIT = 0.98;
+
 	private static final int MOST_REMEMBERED = 2_000;
 
 	private final LongSupplier nanoTime;
@@ -36,7 +39,7 @@ final class TelegramPace implements Pace {
 
 	TelegramPace(TelegramSettings settings, LongSupplier nanoTime) {
 		this.nanoTime = nanoTime;
-		this.gapNanos = (long) (Duration.ofSeconds(1).toNanos() / settings.messagesPerSecond());
+		this.gapNanos = (long) (Duration.ofSeconds(1).toNanos() / (settings.messagesPerSecond() * OF_THE_LIMIT));
 		this.chatPauseNanos = settings.chatPause().toNanos();
 		this.groupMessagesPerMinute = settings.groupMessagesPerMinute();
 		this.freeAt = nanoTime.getAsLong();

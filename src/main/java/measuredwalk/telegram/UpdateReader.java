@@ -106,12 +106,14 @@ class UpdateReader {
 			.map((from) -> new Incoming.Moved(String.valueOf(from), here));
 	}
 
-	/** While a question waits in a group, what is said there is its answer. */
+	/**
+	 * While a question waits in a group, what may answer it is heard; other talk is not.
+	 */
 	private boolean answers(Message message, String text) {
 		OpenQuestions open = this.questions.getIfAvailable();
 		return open != null && !text.startsWith("/")
 				&& this.chats.known(TelegramChannel.NAME, String.valueOf(message.getChatId()))
-					.filter((chat) -> open.waitsIn(chat.id()))
+					.filter((chat) -> open.answeredBy(chat.id(), text))
 					.isPresent();
 	}
 

@@ -30,7 +30,8 @@ final class Answering {
 			return suggestion(plan, plan.today(), left, decision.minutes(), new ReasonsOfDay().of(plan));
 		}
 		GridLaw today = this.parts.filter().today(plan.belief(), walks).widened(plan.widening());
-		double minutes = Math.min(decision.minutes(), rest(plan, walks, facts, Math.max(1, left)));
+		double most = decision.minutes() - facts.minutesOfLoad() / Math.max(1, left);
+		double minutes = Math.min(most, rest(plan, walks, facts, Math.max(1, left)));
 		double least = Math.min(decision.minutes(), plan.situation().plan().minMinutes());
 		minutes = Math.max(least, Math.floor(minutes));
 		List<Reason> reasons = new ArrayList<>(new ReasonsOfDay().of(plan));
@@ -40,6 +41,11 @@ final class Answering {
 		}
 		else if (minutes < decision.minutes()) {
 			reasons.add(place, Reason.EARLIER_WALK_TODAY);
+		}
+		if (facts.hasHarderWalk()) {
+			reasons.remove(Reason.HARDER_WALK_COUNTS_MORE);
+			int shorter = reasons.indexOf(Reason.EARLIER_WALK_TODAY);
+			reasons.add((shorter < 0) ? reasons.size() : shorter + 1, Reason.HARDER_WALK_COUNTS_MORE);
 		}
 		return suggestion(plan, today, left, minutes, reasons);
 	}

@@ -35,6 +35,24 @@ record DayFacts(LocalDate date, @Nullable MorningSeen morning, List<WalkTaken> w
 		return new DayFacts(this.date, (this.morning != null) ? merged(this.morning, told) : told, this.walks);
 	}
 
+	/** Whether a walk counts for more than its minutes. */
+	boolean hasHarderWalk() {
+		return this.walks.stream().anyMatch((walk) -> walk.load().isHarder());
+	}
+
+	/**
+	 * What the day's walks count for beyond their minutes. So much less is left for the
+	 * rest of the day (ours, no source).
+	 */
+	double minutesOfLoad() {
+		return this.walks.stream().mapToDouble((walk) -> Math.max(0, walk.load().factor() - 1) * walk.minutes()).sum();
+	}
+
+	/** The same with every walk of the usual load. */
+	DayFacts withoutLoads() {
+		return new DayFacts(this.date, this.morning, this.walks.stream().map(WalkTaken::ofUsualLoad).toList());
+	}
+
 	DayFacts withoutMorning() {
 		return new DayFacts(this.date, null, this.walks);
 	}

@@ -23,15 +23,16 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	 * The last walk so far.
 	 *
 	 * @param load load at its end, 0 when there was none
+	 * @param minutes the same if no walk had been harder than usual
 	 * @param hour when it ended, in hours of its day
 	 */
-	record Ended(double load, double hour) {
+	record Ended(double load, double minutes, double hour) {
 
-		static final Ended NEVER = new Ended(0, 0);
+		static final Ended NEVER = new Ended(0, 0, 0);
 
 		/** The same seen from the next day. */
 		Ended yesterday() {
-			return new Ended(this.load, this.hour - 24);
+			return new Ended(this.load, this.minutes, this.hour - 24);
 		}
 
 	}
@@ -48,10 +49,13 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 		List<WalkEvidence> evidence = new ArrayList<>();
 		Ended last = before;
 		for (Started started : ordered(walks, walksPlanned, settings)) {
-			double carried = last.load() * carryOver.left(started.hour() - last.hour());
-			WalkEvidence said = reading.read(started.walk(), carried);
-			evidence.add(said);
-			last = new Ended(said.total(), started.hour() + started.walk().minutes() / 60);
+			WalkTaken walk = started.walk();
+			double left = carryOver.left(started.hour() - last.hour());
+			double carried = left * last.load();
+			double plain = left * last.minutes();
+			evidence.add(reading.read(walk, carried, plain));
+			last = new Ended(carried + walk.load().factor() * walk.minutes(), plain + walk.minutes(),
+					started.hour() + walk.minutes() / 60);
 		}
 		return new DayWalks(evidence, before, last);
 	}
@@ -83,7 +87,8 @@ record DayWalks(List<WalkEvidence> evidence, Ended before, Ended last) {
 	}
 
 	/**
-	 * The greatest load that the dog had at any time of the day, 0 when none is known.
+	 * The greatest load that the dog had at any time of the day, 0 when none is known;
+	 * clean walks by their plain minutes.
 	 */
 	double load() {
 		double greatest = 0;

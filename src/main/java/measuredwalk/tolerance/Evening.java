@@ -16,6 +16,10 @@ import measuredwalk.tolerance.filter.PointMasses;
 record Evening(PointMasses belief, DayFacts facts, DayWalks walks, double trusted, UsualMornings usual,
 		PredictiveCheck check, PastDays past) {
 
+	Evening withOwnPast() {
+		return new Evening(this.belief, this.facts, this.walks, this.trusted, this.usual, this.check, this.past.own());
+	}
+
 	static Evening beforeEnrolment(Standing standing, Parts parts) {
 		DayFacts none = DayFacts.none(standing.enrolled().date().minusDays(1));
 		return new Evening(parts.filter().prior(standing.plan().planMinutes()), none, DayWalks.NONE, 0,

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The belief's dose for a day: the least over all versions of what was told since
- * yesterday morning with fewer signs, and over the belief with and without doubt of
- * itself.
+ * yesterday morning with fewer signs and loads, and over the belief with and without
+ * doubt of itself.
  */
 final class LeastDose {
 
@@ -52,7 +52,8 @@ final class LeastDose {
 	Dose of(GridLaw law) {
 		MorningGrade grade = this.night.grade();
 		Dose least = dose((this.told == this.night.before().walks()) ? law : law(this.told, grade));
-		if (!this.night.before().walks().hasSigns() && (grade == null || grade.seen() == 0)) {
+		boolean plain = !this.night.before().walks().hasSigns() && !this.night.before().facts().hasHarderWalk();
+		if (plain && (grade == null || grade.seen() == 0)) {
 			return least;
 		}
 		for (DayWalks walks : lighterWalks()) {

@@ -9,9 +9,11 @@ import measuredwalk.signs.Sign;
 import measuredwalk.tolerance.ToleranceEvent.WalkTaken;
 
 /**
- * The same day with fewer of the signs that were told. A mixture of owner classes can
- * take a further sign as good news ('this owner tells everything'). The dose is the least
- * over all lighter versions of the day, so that a further sign never raises it.
+ * The same day with fewer of the signs that were told, and with its walks as hard as they
+ * were told to be or as usual. A mixture of owner classes can take a further sign as good
+ * news ('this owner tells everything'), and a hard walk can excuse a sign. The dose is
+ * the least over all lighter versions of the day, so that neither a further sign nor a
+ * load raises it.
  */
 final class Lighter {
 
@@ -22,7 +24,8 @@ final class Lighter {
 	}
 
 	/**
-	 * All versions of a day's walks with the same or fewer signs, the day itself first.
+	 * All versions of a day's walks with the same or fewer signs and loads, the day
+	 * itself first.
 	 * @param walks the walks
 	 * @return the versions
 	 */
@@ -32,15 +35,26 @@ final class Lighter {
 		for (WalkTaken walk : walks) {
 			List<List<WalkTaken>> longer = new ArrayList<>();
 			for (List<WalkTaken> version : versions) {
-				for (List<Sign> signs : subsets(walk.signs())) {
+				for (WalkTaken lighter : lighter(walk)) {
 					List<WalkTaken> next = new ArrayList<>(version);
-					next.add(withSigns(walk, signs));
+					next.add(lighter);
 					longer.add(next);
 				}
 			}
 			versions = (longer.size() <= MOST_VERSIONS) ? longer : longer.subList(0, MOST_VERSIONS);
 		}
 		return versions;
+	}
+
+	private static List<WalkTaken> lighter(WalkTaken walk) {
+		List<WalkTaken> lighter = new ArrayList<>();
+		for (List<Sign> signs : subsets(walk.signs())) {
+			lighter.add(as(walk, signs, walk.load()));
+			if (walk.load().isHarder()) {
+				lighter.add(as(walk, signs, Load.USUAL));
+			}
+		}
+		return lighter;
 	}
 
 	private static List<List<Sign>> subsets(List<Sign> signs) {
@@ -57,9 +71,9 @@ final class Lighter {
 		return List.copyOf(subsets);
 	}
 
-	private static WalkTaken withSigns(WalkTaken walk, List<Sign> signs) {
+	private static WalkTaken as(WalkTaken walk, List<Sign> signs, Load load) {
 		return new WalkTaken(walk.date(), walk.time(), walk.minutes(), walk.minutesLow(), walk.minutesHigh(),
-				walk.distanceMetres(), signs, walk.late(), walk.load());
+				walk.distanceMetres(), signs, walk.late(), load);
 	}
 
 }

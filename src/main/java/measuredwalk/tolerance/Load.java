@@ -33,18 +33,9 @@ public record Load(double pace, double slope, double surface, double steps, doub
 		return this.pace * this.slope * this.surface * this.steps * this.play * this.heat;
 	}
 
-	/**
-	 * The factors of {@link DosingSettings#standard()} for what was told of a walk.
-	 * @param fast whether it was at a trot or faster than usual
-	 * @param hilly whether there were hills
-	 * @param rough whether the ground was sand, snow, mud or uneven
-	 * @param stairs whether there were stairs or jumps
-	 * @param play whether there was ball or rough play
-	 * @param warm whether the day was warm
-	 * @return the load
-	 */
-	public static Load of(boolean fast, boolean hilly, boolean rough, boolean stairs, boolean play, boolean warm) {
-		return LoadFactors.of(DosingSettings.standard()).load(fast, hilly, rough, stairs, play, warm);
+	/** Whether a minute counts for more than one. */
+	boolean isHarder() {
+		return factor() > 1;
 	}
 
 }

@@ -1,5 +1,9 @@
 package measuredwalk.tolerance;
 
+import java.util.Set;
+
+import measuredwalk.signs.LoadKind;
+
 /**
  * What a minute counts for under other than usual conditions. 1 is a minute at the dog's
  * usual pace and ground.
@@ -27,17 +31,15 @@ public record LoadFactors(double fastPace, double hills, double roughGround, dou
 
 	/**
 	 * The load of a walk.
-	 * @param fast whether it was at a trot or faster than usual
-	 * @param hilly whether there were hills
-	 * @param rough whether the ground was sand, snow, mud or uneven
-	 * @param steps whether there were stairs or jumps
-	 * @param ball whether there was ball or rough play
-	 * @param warm whether the day was warm
-	 * @return the load
+	 * @param kinds what made it harder than usual
+	 * @return the load, {@link Load#USUAL} for none
 	 */
-	public Load load(boolean fast, boolean hilly, boolean rough, boolean steps, boolean ball, boolean warm) {
-		return new Load(fast ? this.fastPace : 1, hilly ? this.hills : 1, rough ? this.roughGround : 1,
-				steps ? this.stairs : 1, ball ? this.play : 1, warm ? this.warmDay : 1);
+	public Load load(Set<LoadKind> kinds) {
+		return new Load(kinds.contains(LoadKind.FAST_PACE) ? this.fastPace : 1,
+				kinds.contains(LoadKind.HILLS) ? this.hills : 1,
+				kinds.contains(LoadKind.ROUGH_GROUND) ? this.roughGround : 1,
+				kinds.contains(LoadKind.STAIRS) ? this.stairs : 1, kinds.contains(LoadKind.PLAY) ? this.play : 1,
+				kinds.contains(LoadKind.WARM_DAY) ? this.warmDay : 1);
 	}
 
 }

@@ -8,13 +8,20 @@ import measuredwalk.tolerance.ToleranceEvent.MorningSeen;
  *
  * @param seen 0 nothing, 1 mild, 2 clear, 3 severe
  * @param aboveUsual grades worse than the dog's own usual, at most 0 for a clear morning
+ * @param news how much of it is news to the belief: nothing when the owner saw a mild
+ * sign and said that the dog was as usual or better
  */
-record MorningGrade(int seen, int aboveUsual) {
+record MorningGrade(int seen, int aboveUsual, int news) {
 
 	private static final double CLEARLY_STIFF_MINUTES = 30;
 
 	/** Stiffness that has not eased by then is a reason to call the clinic. */
 	private static final double SEVERELY_STIFF_MINUTES = 60;
+
+	/** A morning of which all that was seen is news. */
+	MorningGrade(int seen, int aboveUsual) {
+		this(seen, aboveUsual, seen);
+	}
 
 	/**
 	 * Grades a morning. A dog that has a mild morning now and then has one within its own
@@ -37,7 +44,8 @@ record MorningGrade(int seen, int aboveUsual) {
 			return new MorningGrade(Math.max(1, signs), Math.max(1, signs - usual));
 		}
 		boolean mildIsUsual = morning.overall() != null || (signs == 1 && mornings.mildIsCommon());
-		return new MorningGrade(signs, signs - (mildIsUsual ? Math.max(1, usual) : usual));
+		boolean saidToBeUsual = morning.overall() != null && signs == 1;
+		return new MorningGrade(signs, signs - (mildIsUsual ? Math.max(1, usual) : usual), saidToBeUsual ? 0 : signs);
 	}
 
 	private static int stiffness(MorningSeen morning) {

@@ -31,9 +31,9 @@ final class MorningLikelihood {
 	 */
 	MorningLikelihood(MorningSettings settings, UsualMornings usual, MorningGrade grade, double power) {
 		this.settings = settings;
-		this.againstMild = (1 - usual.mildShare()) / usual.mildShare();
+		this.againstMild = (1 - usual.newsShare()) / usual.newsShare();
 		this.againstBad = (1 - usual.badShare()) / usual.badShare();
-		this.grade = Math.min(2, grade.seen());
+		this.grade = Math.min(2, grade.news());
 		this.power = power * settings.power();
 	}
 
@@ -44,43 +44,64 @@ final class MorningLikelihood {
 	 * @return the likelihoods without and with a flare today
 	 */
 	double[][] of(ThresholdCurve curve, double load) {
-		double[] overload = curve.by(load);
-		double[][] values = new double[2][overload.length];
-		double flare = Math.exp(-this.settings.flareEffect());
+		double[] easing = easing(curve.by(load));
+		return new double[][] { chances(easing, 1), chances(easing, Math.exp(-this.settings.flareEffect())) };
+	}
+
+	/** What overload multiplies the odds against a worse morning by. */
+	private double[] easing(double[] overload) {
+		double[] easing = new double[overload.length];
 		double full = Math.exp(-this.settings.overloadEffect());
-		double[] atNone = { chance(1), chance(flare) };
-		double[] atFull = { chance(full), chance(full * flare) };
 		for (int i = 0; i < overload.length; i++) {
 			if (overload[i] < SATURATED || overload[i] > 1 - SATURATED) {
-				double[] end = (overload[i] < SATURATED) ? atNone : atFull;
-				values[0][i] = end[0];
-				values[1][i] = end[1];
+				easing[i] = (overload[i] < SATURATED) ? 1 : full;
 			}
 			else {
-				double odds = Math.exp(-this.settings.overloadEffect() * overload[i]);
-				values[0][i] = chance(odds);
-				values[1][i] = chance(odds * flare);
+				easing[i] = Math.exp(-this.settings.overloadEffect() * overload[i]);
 			}
 		}
-		return values;
+		return easing;
+	}
+
+	/** The chances of the grade, weakened. */
+	private double[] chances(double[] easing, double flare) {
+		double[] chances = new double[easing.length];
+		between(easing, flare * odds(this.grade), flare * odds(this.grade + 1), chances);
+		if (this.power == 0.5) {
+			root(chances);
+		}
+		else {
+			for (int i = 0; i < chances.length; i++) {
+				chances[i] = Math.pow(chances[i], this.power);
+			}
+		}
+		return chances;
+	}
+
+	/** Odds against a morning of at least a grade, without overload and flare. */
+	private double odds(int atLeast) {
+		return switch (atLeast) {
+			case 0 -> 0;
+			case 1 -> this.againstMild;
+			case 2 -> this.againstBad;
+			default -> Double.POSITIVE_INFINITY;
+		};
 	}
 
 	/**
-	 * The chance of the grade.
-	 * @param easing what overload and flare multiply the odds against a worse morning by
-	 * @return the chance, weakened
+	 * The chance of at least one grade and not the next. The loops are alone in their
+	 * methods so that the compiler makes vector instructions of them.
 	 */
-	private double chance(double easing) {
-		double chance = switch (this.grade) {
-			case 0 -> 1 - atLeast(this.againstMild, easing);
-			case 1 -> atLeast(this.againstMild, easing) - atLeast(this.againstBad, easing);
-			default -> atLeast(this.againstBad, easing);
-		};
-		return (this.power == 0.5) ? Math.sqrt(chance) : Math.pow(chance, this.power);
+	private static void between(double[] easing, double oddsOfThis, double oddsOfNext, double[] chances) {
+		for (int i = 0; i < chances.length; i++) {
+			chances[i] = 1 / (1 + oddsOfThis * easing[i]) - 1 / (1 + oddsOfNext * easing[i]);
+		}
 	}
 
-	private static double atLeast(double odds, double easing) {
-		return 1 / (1 + odds * easing);
+	private static void root(double[] chances) {
+		for (int i = 0; i < chances.length; i++) {
+			chances[i] = Math.sqrt(chances[i]);
+		}
 	}
 
 }

@@ -3,7 +3,7 @@ package measuredwalk.tolerance;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the clinical limits remember of a day.
+ * What the clinical limits remember of a day, in plain minutes: a load lifts no limit.
  *
  * @param minutes the suggestion of that day, for each walk
  * @param walks walks suggested
@@ -12,10 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param walkedMinutes minutes told of, all walks together
  * @param longestClean longest walk without a sign, 0 when none
  * @param signs whether a sign was seen on a walk
+ * @param harder whether a walk counted for more than its minutes
  * @param alarm the gravest call for the clinic that day
  */
 record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolean heard, double walkedMinutes,
-		double longestClean, boolean signs, Alarm alarm) {
+		double longestClean, boolean signs, boolean harder, Alarm alarm) {
 
 	static PastDay of(DayPlan plan, DayFacts today) {
 		double walked = 0;
@@ -28,7 +29,7 @@ record PastDay(double minutes, int walks, @Nullable MorningGrade morning, boolea
 			signs |= !clean;
 		}
 		return new PastDay(plan.decision().minutes(), plan.decision().walks(), plan.morning(), today.heard(), walked,
-				longestClean, signs, plan.situation().alarm());
+				longestClean, signs, today.hasHarderWalk(), plan.situation().alarm());
 	}
 
 	/** Whether the owner told of any sign, of a walk or of the morning. */

@@ -31,6 +31,11 @@ final class PastDays {
 		return new PastDays(list, this.size + 1);
 	}
 
+	/** The same days in a list of their own, which another thread does not add to. */
+	PastDays own() {
+		return new PastDays(new ArrayList<>(this.days.subList(0, this.size)), this.size);
+	}
+
 	int size() {
 		return this.size;
 	}

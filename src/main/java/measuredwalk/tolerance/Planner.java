@@ -46,8 +46,11 @@ final class Planner {
 	 */
 	Evening close(DayPlan plan, Evening before, DayFacts today) {
 		double trusted = this.parts.dosing().trusted(plan.today());
-		DayWalks walks = walks(before, today, plan.situation().plan());
-		return new Evening(plan.belief(), today, walks, trusted, plan.usual(), check(plan, before, walks),
+		WalkPlan agreed = plan.situation().plan();
+		DayWalks walks = walks(before, today, agreed);
+		// A load excuses no sign here: the model doubts itself as early as without it.
+		DayWalks plain = today.hasHarderWalk() ? walks(before, today.withoutLoads(), agreed) : walks;
+		return new Evening(plan.belief(), today, walks, trusted, plan.usual(), check(plan, before, plain),
 				before.past().with(PastDay.of(plan, today)));
 	}
 

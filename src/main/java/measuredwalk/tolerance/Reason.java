@@ -70,6 +70,9 @@ public enum Reason implements Coded {
 	/** An earlier walk of today is still in the legs. */
 	EARLIER_WALK_TODAY,
 
+	/** A walk of today or of the last days was harder, and counts for more. */
+	HARDER_WALK_COUNTS_MORE,
+
 	/** All of today's walks were taken. */
 	WALKS_OF_TODAY_DONE,
 

@@ -2,6 +2,7 @@ package measuredwalk.tolerance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Puts together why a day's suggestion is what it is, most important first. */
 final class ReasonsOfDay {
@@ -29,6 +30,9 @@ final class ReasonsOfDay {
 			reasons.add(Reason.MORNING_A_LITTLE_WORSE);
 		}
 		reasons.add(source(situation));
+		if (hasRecent(situation, PastDay::harder)) {
+			reasons.add(Reason.HARDER_WALK_COUNTS_MORE);
+		}
 		return reasons;
 	}
 
@@ -43,9 +47,13 @@ final class ReasonsOfDay {
 	}
 
 	static boolean hasRecentSigns(Situation situation) {
+		return hasRecent(situation, PastDay::signs);
+	}
+
+	private static boolean hasRecent(Situation situation, Predicate<PastDay> as) {
 		for (int ago = 1; ago <= RECENT_DAYS; ago++) {
 			PastDay day = situation.day(ago);
-			if (day != null && day.signs()) {
+			if (day != null && as.test(day)) {
 				return true;
 			}
 		}

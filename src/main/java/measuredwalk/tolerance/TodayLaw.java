@@ -27,9 +27,8 @@ final class TodayLaw {
 	GridLaw of(PointMasses belief) {
 		double[] placed = row();
 		double[] today = row();
-		for (int ownerClass = 0; ownerClass < belief.kinds() / 2; ownerClass++) {
-			place(belief, ownerClass, placed);
-		}
+		place(belief.summed(0, 2), placed, false);
+		place(belief.summed(1, 2), placed, true);
 		this.luck.move(placed, today, 1, this.luck.bench());
 		return new GridLaw(this.luck.axes().today(), today);
 	}
@@ -66,6 +65,13 @@ final class TodayLaw {
 	private void place(PointMasses belief, int ownerClass, double[] placed) {
 		belief.addTo(2 * ownerClass, placed, this.luck.axes().firstToday(false));
 		belief.addTo(2 * ownerClass + 1, placed, this.luck.axes().firstToday(true));
+	}
+
+	private void place(double[] masses, double[] placed, boolean flare) {
+		int start = this.luck.axes().firstToday(flare);
+		for (int i = 0; i < masses.length; i++) {
+			placed[start + i] += masses[i];
+		}
 	}
 
 	private static void addProduct(double[] sum, double[] one, double[] other) {

@@ -32,6 +32,22 @@ public final class ToleranceCourse {
 		this.today = DayFacts.none(enrolled.date());
 	}
 
+	private ToleranceCourse(ToleranceCourse trunk) {
+		this.parts = trunk.parts;
+		this.planner = trunk.planner;
+		this.standing = trunk.standing;
+		this.before = trunk.before.withOwnPast();
+		this.today = trunk.today;
+	}
+
+	/**
+	 * The same course as far as it is told by now, to be told of more by itself.
+	 * @return a course that goes its own way from here on
+	 */
+	public ToleranceCourse branch() {
+		return new ToleranceCourse(this);
+	}
+
 	/**
 	 * Takes in one more event.
 	 * @param event the event, not before the day of the last one

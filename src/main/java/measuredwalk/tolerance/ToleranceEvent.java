@@ -99,6 +99,12 @@ public sealed interface ToleranceEvent {
 			this(date, time, minutes, minutesLow, minutesHigh, distanceMetres, signs, late, Load.USUAL);
 		}
 
+		/** The same walk as if it had been no harder than usual. */
+		WalkTaken ofUsualLoad() {
+			return this.load.isHarder() ? new WalkTaken(this.date, this.time, this.minutes, this.minutesLow,
+					this.minutesHigh, this.distanceMetres, this.signs, this.late) : this;
+		}
+
 	}
 
 	/**

@@ -79,7 +79,18 @@ public final class ToleranceModel {
 	 * @throws IllegalArgumentException as {@link #suggest}
 	 */
 	public Evidence evidence(List<ToleranceEvent> history, LocalDate date, int days) {
-		ToleranceCourse course = follow(history);
+		return evidence(follow(history), history, date, days);
+	}
+
+	/**
+	 * The same facts for a dog that was followed already.
+	 * @param course the dog's course, told of the whole history
+	 * @param history as for {@link #suggest}
+	 * @param date as for {@link #suggest}
+	 * @param days how many days back to count, at least 1
+	 * @return the evidence
+	 */
+	public static Evidence evidence(ToleranceCourse course, List<ToleranceEvent> history, LocalDate date, int days) {
 		return EvidenceCount.of(history, course.suggest(date), days, course.pastWith(date));
 	}
 

@@ -6,9 +6,10 @@ package measuredwalk.tolerance;
  *
  * @param mornings faded number of mornings, the assumed ones included
  * @param mild faded number with any sign
+ * @param news faded number with signs that were not said to be as usual
  * @param bad faded number with clear signs
  */
-record UsualMornings(double mornings, double mild, double bad) {
+record UsualMornings(double mornings, double mild, double news, double bad) {
 
 	/** The dog's own usual is mild when at least this share of its mornings is. */
 	private static final double USUALLY = 0.5;
@@ -20,7 +21,8 @@ record UsualMornings(double mornings, double mild, double bad) {
 
 	static UsualMornings assumed(MorningSettings settings) {
 		double weight = settings.usualWeight();
-		return new UsualMornings(weight, weight * settings.usualMild(), weight * settings.usualBad());
+		return new UsualMornings(weight, weight * settings.usualMild(), weight * settings.usualMild(),
+				weight * settings.usualBad());
 	}
 
 	UsualMornings with(MorningGrade grade, MorningSettings settings) {
@@ -28,6 +30,7 @@ record UsualMornings(double mornings, double mild, double bad) {
 		UsualMornings start = assumed(settings);
 		return new UsualMornings(faded(this.mornings, start.mornings(), fade) + 1,
 				faded(this.mild, start.mild(), fade) + ((grade.seen() >= 1) ? 1 : 0),
+				faded(this.news, start.news(), fade) + ((grade.news() >= 1) ? 1 : 0),
 				faded(this.bad, start.bad(), fade) + ((grade.seen() >= 2) ? 1 : 0));
 	}
 
@@ -40,8 +43,13 @@ record UsualMornings(double mornings, double mild, double bad) {
 		return Math.min(MOST, this.mild / this.mornings);
 	}
 
+	/** Share of mornings with a sign that was news. */
+	double newsShare() {
+		return Math.min(MOST, this.news / this.mornings);
+	}
+
 	double badShare() {
-		return Math.min(mildShare() * 0.9, this.bad / this.mornings);
+		return Math.min(newsShare() * 0.9, this.bad / this.mornings);
 	}
 
 	boolean mildIsCommon() {

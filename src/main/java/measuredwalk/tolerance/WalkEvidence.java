@@ -1,8 +1,8 @@
 package measuredwalk.tolerance;
 
 /**
- * What one walk says, in minutes of load: minutes times the load factor, plus what was
- * carried over.
+ * What one walk says, in minutes of load: minutes times the load factor (plain minutes
+ * for a clean walk), plus what was carried over.
  *
  * @param total load at the end of the walk
  * @param grade 0 nothing seen, 1 mild, 2 clear, 3 severe

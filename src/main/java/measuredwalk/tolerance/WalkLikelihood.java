@@ -71,9 +71,20 @@ final class WalkLikelihood {
 		double seen = this.owners.seen(ownerClass);
 		double slope = walk.hasSigns() ? seen : -seen;
 		double level = walk.hasSigns() ? falseAlarm(walk, ownerClass) * walk.windowShare() : 1;
+		if (walk.late()) {
+			for (int i = 0; i < today.length; i++) {
+				today[i] *= Math.pow(level + slope * shown[i], this.owners.latePower());
+			}
+		}
+		else {
+			multiply(today, shown, level, slope);
+		}
+	}
+
+	/** Alone in its method, so that the compiler makes vector instructions of it. */
+	private static void multiply(double[] today, double[] shown, double level, double slope) {
 		for (int i = 0; i < today.length; i++) {
-			double told = level + slope * shown[i];
-			today[i] *= walk.late() ? Math.pow(told, this.owners.latePower()) : told;
+			today[i] *= level + slope * shown[i];
 		}
 	}
 

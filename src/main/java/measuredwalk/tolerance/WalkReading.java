@@ -5,7 +5,12 @@ import java.util.List;
 import measuredwalk.signs.Moment;
 import measuredwalk.signs.Sign;
 
-/** Reads a walk's signs into evidence: how bad, and between which minutes they began. */
+/**
+ * Reads a walk's signs into evidence: how bad, and between which minutes they began.
+ * Where signs began is told in minutes of load. A walk without signs says no more than
+ * its plain minutes do, however hard it was: what a load counts for is common practice,
+ * and may hold for a part of the walk only.
+ */
 final class WalkReading {
 
 	private final WalkSettings settings;
@@ -18,20 +23,20 @@ final class WalkReading {
 	 * Reads a walk.
 	 * @param walk the walk
 	 * @param carried load carried into it
+	 * @param plain the same if no walk had been harder than usual
 	 * @return the evidence
 	 */
-	WalkEvidence read(ToleranceEvent.WalkTaken walk, double carried) {
-		double perMinute = walk.load().factor();
-		double total = carried + perMinute * walk.minutes();
+	WalkEvidence read(ToleranceEvent.WalkTaken walk, double carried, double plain) {
 		List<Sign> signs = SignMeaning.counting(walk.signs());
 		if (signs.isEmpty()) {
-			return WalkEvidence.clean(total, walk.late());
+			return WalkEvidence.clean(plain + walk.minutes(), walk.late());
 		}
+		double perMinute = walk.load().factor();
 		int grade = signs.stream().mapToInt(SignMeaning::grade).max().orElseThrow();
 		double[] onset = firstOnset(signs, walk.minutes());
 		double after = (onset[0] > 0) ? carried + perMinute * onset[0] : 0;
 		double window = onset[1] - onset[0];
-		return new WalkEvidence(total, grade, after, carried + perMinute * onset[1],
+		return new WalkEvidence(carried + perMinute * walk.minutes(), grade, after, carried + perMinute * onset[1],
 				window / Math.max(window, walk.minutes()), walk.late());
 	}
 

@@ -13,8 +13,8 @@ import static org.mockito.Mockito.mock;
 class CommandListTests {
 
 	private final CommandList commands = new CommandList(mock(Households.class), mock(CheckIns.class),
-			mock(CheckInTalk.class), mock(TodayTalk.class), mock(LogWords.class), mock(LookingTalk.class),
-			mock(TakingBack.class), mock(HoursTalk.class), mock(ExportWords.class), mock(Erasing.class),
+			mock(CheckInTalk.class), mock(TodayTalk.class), mock(LogTalk.class), mock(LookingTalk.class),
+			mock(TakingBack.class), mock(HoursTalk.class), mock(ExportTalk.class), mock(Erasing.class),
 			mock(Leaving.class));
 
 	@Test

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 import measuredwalk.household.Dog;
@@ -20,6 +21,7 @@ import measuredwalk.journal.QuietJournal;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Teller;
 import measuredwalk.journal.WalkFacts;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Severity;
 import measuredwalk.signs.Sign;
@@ -97,7 +99,8 @@ public class KnownPatient {
 	private void walk(Dog dog, LocalDate date, int hour, boolean withSigns, Teller wren) {
 		this.journal.write(dog.id(),
 				new WalkFacts(date, LocalTime.of(hour, 30), 16.0, 16.0, 16.0, null, false, null,
-						withSigns ? List.of(SLOWING) : List.of(), List.of()),
+						withSigns ? List.of(SLOWING) : List.of(), List.of(),
+						withSigns ? Set.of(LoadKind.HILLS, LoadKind.PLAY) : Set.of()),
 				wren, said(withSigns ? "16 min & slowed <a lot> after 12" : "16 min, good", date, hour + 1));
 	}
 

@@ -52,6 +52,25 @@ class MetersTests {
 	}
 
 	@Test
+	void aMessageInWhichNothingWasUnderstoodIsCountedWithoutItsWords() {
+		double read = value("measuredwalk_reading_messages_total");
+		double missed = value("measuredwalk_reading_misses_total");
+		new ChatVisitor(this.port, "wren").say("zzz flibber the quonk");
+		assertThat(value("measuredwalk_reading_messages_total")).isEqualTo(read + 1);
+		assertThat(value("measuredwalk_reading_misses_total")).isEqualTo(missed + 1);
+		assertThat(meters()).doesNotContain("flibber");
+	}
+
+	@Test
+	void aQuestionOfWhatWasMeantIsCounted() {
+		double before = value("measuredwalk_reading_ask_backs_total{about=\"amount\"}");
+		ChatVisitor alder = new ChatVisitor(this.port, "alder");
+		alder.say("/walk");
+		alder.say("240 minutes");
+		assertThat(value("measuredwalk_reading_ask_backs_total{about=\"amount\"}")).isEqualTo(before + 1);
+	}
+
+	@Test
 	void anyLagOfTheScheduleIsSeen() {
 		this.database.sql("""
 				insert into scheduled_tasks (task_name, task_instance, execution_time, picked, version)

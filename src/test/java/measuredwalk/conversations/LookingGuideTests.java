@@ -1,11 +1,14 @@
 package measuredwalk.conversations;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+
+import javax.imageio.ImageIO;
 
 import measuredwalk.signs.SignKind;
 import org.junit.jupiter.api.Test;
@@ -56,6 +59,16 @@ class LookingGuideTests {
 			assertThat(new String(drawing.readAllBytes(), StandardCharsets.UTF_8)).contains("<title")
 				.contains(">" + lesson.drawing() + "</desc>")
 				.doesNotContain("<script", "href");
+		}
+	}
+
+	@ParameterizedTest
+	@MethodSource("lessons")
+	void eachDrawingIsThereInAFormThatCanBeSent(Lesson lesson) throws IOException {
+		try (InputStream drawing = getClass().getResourceAsStream("/static/signs/" + lesson.sign().code() + ".png")) {
+			BufferedImage image = ImageIO.read(drawing);
+			assertThat(image.getWidth()).isEqualTo(960);
+			assertThat(image.getHeight()).isEqualTo(600);
 		}
 	}
 

@@ -4,10 +4,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 import measuredwalk.household.Households;
 import measuredwalk.household.NewDog;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
@@ -48,7 +50,8 @@ abstract class JournalContract {
 
 	private static WalkFacts walk(double minutes) {
 		return new WalkFacts(DAY, null, minutes, minutes, minutes, null, false, null,
-				List.of(Sign.seen(SignKind.LAMENESS), Sign.denied(SignKind.STIFFNESS)), List.of("walks[0].minutes"));
+				List.of(Sign.seen(SignKind.LAMENESS), Sign.denied(SignKind.STIFFNESS)), List.of("walks[0].minutes"),
+				Set.of(LoadKind.HILLS, LoadKind.WARM_DAY));
 	}
 
 	private static Said said(String text, int minutesLater) {

@@ -26,6 +26,8 @@ class PictureTests {
 
 	static Stream<Arguments> all() {
 		Map<String, Picture> pictures = Map.of("fortnight", FortnightPicture.of("Thistle", SampleDays.of(14)),
+				"fortnight-of-a-long-name",
+				FortnightPicture.of("Thistledown Bellamorrigan of the Long Water Meadows", SampleDays.of(9)),
 				"timeline-wide", TimelinePicture.of("Thistle", SampleDays.of(42), 760), "timeline-phone",
 				TimelinePicture.of("Thistle", SampleDays.of(42), 346), "timeline-half-year",
 				TimelinePicture.of("Thistle", SampleDays.of(182), 760), "trend",
@@ -83,7 +85,9 @@ class PictureTests {
 		assertThat(picture.summary()).isEqualTo("Thistle, Sun 1 Feb to Sat 14 Feb: walks told of on 12 of 14 days,"
 				+ " 309 minutes in all where 311 were suggested on those days; signs on 3 days; 2 stiff or worse mornings.");
 		assertThat(picture.lines()).hasSize(14)
-			.contains("Wed 4 Feb: walked 25 of 25 minutes suggested; slowing, mild; stiff or worse morning");
+			.contains("Wed 4 Feb: walked 25 of 25 minutes suggested; slowing, mild; stiff or worse morning",
+					"Thu 5 Feb: no walk told, 25 minutes suggested; some signs in the morning");
+		assertThat(picture.lines()).noneMatch((line) -> line.contains("walked 0"));
 	}
 
 	@Test

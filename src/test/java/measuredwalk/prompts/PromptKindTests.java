@@ -70,6 +70,16 @@ class PromptKindTests {
 		assertThat(PromptKind.AFTER_WALK.tooLate(dog, walk, latest.plusSeconds(1))).isTrue();
 	}
 
+	@ParameterizedTest
+	@CsvSource({ "21:30,07:00,2026-06-14T18:00:00Z", "18:30,07:00,2026-06-14T16:30:00Z",
+			"00:30,07:00,2026-06-14T18:00:00Z" })
+	void thePictureComesInTheCalmOfTheEveningButBeforeTheQuietHours(LocalTime quietFrom, LocalTime quietUntil,
+			Instant due) {
+		Dog dog = Dogs.quiet("Europe/London", quietFrom, quietUntil);
+		assertThat(PromptKind.FORTNIGHT.due(dog, Occasion.of(dog.id(), LocalDate.of(2026, 6, 14)))).isBetween(due,
+				due.plus(Duration.ofMinutes(44)));
+	}
+
 	@Test
 	void theNameOfAnOccasionSaysAllOfIt() {
 		Occasion walk = new Occasion(Dogs.in("UTC", LocalTime.NOON, 20).id(), LocalDate.of(2026, 6, 10),

@@ -49,6 +49,12 @@ class MessageReaderTests {
 	}
 
 	@ParameterizedTest
+	@ValueSource(strings = { "she is off her food and was sick twice this morning", "she limped twice this morning" })
+	void aSignThatWasSeenTwiceIsNoWalkTwiceAsLong(String text) {
+		assertThat(read(Question.ANY, text).walks()).isEmpty();
+	}
+
+	@ParameterizedTest
 	@ValueSource(strings = { "2 x 10 min", "twice round the block, ten minutes each", "10 this morning, 10 tonight" })
 	void readsTwoWalksWhereTwoAreTold(String text) {
 		assertThat(walk(text).walks()).hasSize(2).allSatisfy((walk) -> assertThat(walk.minutes()).isEqualTo(10));

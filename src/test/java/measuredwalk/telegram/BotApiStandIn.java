@@ -1,5 +1,7 @@
 package measuredwalk.telegram;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
@@ -21,6 +23,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
+import javax.imageio.ImageIO;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -39,6 +43,8 @@ final class BotApiStandIn implements AutoCloseable {
 
 	static final String BOT_NAME = "MeasuredWalkTestBot";
 
+	private static final Set<String> SENDING = Set.of("sendmessage", "sendphoto", "senddocument");
+
 	private final ObjectMapper mapper = new ObjectMapper();
 
 	private final HttpServer server;
@@ -47,13 +53,15 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final StandInUpdates updates = new StandInUpdates();
 
-	private final List<StandInMessage> sent = new CopyOnWriteArrayList<>();
+	private final List<StandInMessage> sent = new ArrayList<>();
 
 	private final Map<String, Integer> calls = new ConcurrentHashMap<>();
 
 	private final Map<String, Deque<Fault>> faults = new HashMap<>();
 
 	private final Set<Long> blocked = ConcurrentHashMap.newKeySet();
+
+	private final Set<Long> withoutFiles = ConcurrentHashMap.newKeySet();
 
 	private final AtomicInteger sendingNow = new AtomicInteger();
 
@@ -99,9 +107,14 @@ final class BotApiStandIn implements AutoCloseable {
 		fail("getupdates", next);
 	}
 
-	/** The next messages to a chat go wrong, one after the other. */
+	/** The next messages to a chat go wrong, texts or photos, one after the other. */
 	void failSending(long chatId, Fault... next) {
-		fail("sendmessage " + chatId, next);
+		fail("send " + chatId, next);
+	}
+
+	/** A group's rules forbid photos and files. */
+	void forbidFiles(long chatId) {
+		this.withoutFiles.add(chatId);
 	}
 
 	private void fail(String request, Fault... next) {
@@ -133,15 +146,30 @@ final class BotApiStandIn implements AutoCloseable {
 	}
 
 	List<StandInMessage> sent() {
-		return List.copyOf(this.sent);
+		synchronized (this.sent) {
+			return List.copyOf(this.sent);
+		}
+	}
+
+	int sentCount() {
+		synchronized (this.sent) {
+			return this.sent.size();
+		}
+	}
+
+	/** How many chats got a message so far. */
+	int chatsSentTo() {
+		synchronized (this.sent) {
+			return (int) this.sent.stream().mapToLong(StandInMessage::chatId).distinct().count();
+		}
 	}
 
 	List<String> textsTo(long chatId) {
-		return this.sent.stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
+		return sent().stream().filter((each) -> each.chatId() == chatId).map(StandInMessage::text).toList();
 	}
 
 	StandInMessage lastTo(long chatId) {
-		List<StandInMessage> to = this.sent.stream().filter((each) -> each.chatId() == chatId).toList();
+		List<StandInMessage> to = sent().stream().filter((each) -> each.chatId() == chatId).toList();
 		return to.get(to.size() - 1);
 	}
 
@@ -164,9 +192,10 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private void serve(HttpExchange exchange) throws IOException {
 		String[] path = exchange.getRequestURI().getPath().split("/");
-		String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
+		String type = String.valueOf(exchange.getRequestHeaders().getFirst("Content-Type"));
+		byte[] body = exchange.getRequestBody().readAllBytes();
 		String method = path[path.length - 1].toLowerCase(Locale.ROOT);
-		boolean sending = method.equals("sendmessage");
+		boolean sending = SENDING.contains(method);
 		this.sendingNow.addAndGet(sending ? 1 : 0);
 		try (exchange) {
 			this.watcher.accept(method);
@@ -175,8 +204,8 @@ final class BotApiStandIn implements AutoCloseable {
 				answer(exchange, 401, error(401, "Unauthorized"));
 				return;
 			}
-			go(exchange, method, body, fault(method.equals("sendmessage")
-					? method + " " + this.mapper.readTree(body).path("chat_id").asLong() : method));
+			StandInRequest request = StandInRequest.of(type, body);
+			go(exchange, method, request, fault(sending ? "send " + request.chatId() : method));
 		}
 		catch (InterruptedException ex) {
 			Thread.currentThread().interrupt();
@@ -192,10 +221,10 @@ final class BotApiStandIn implements AutoCloseable {
 		}
 	}
 
-	private void go(HttpExchange exchange, String method, String body, Fault fault)
+	private void go(HttpExchange exchange, String method, StandInRequest request, Fault fault)
 			throws IOException, InterruptedException {
 		if (fault == null) {
-			ObjectNode result = result(exchange, method, body);
+			ObjectNode result = result(exchange, method, request);
 			answer(exchange, result.path("error_code").asInt(200), result);
 			return;
 		}
@@ -212,12 +241,12 @@ final class BotApiStandIn implements AutoCloseable {
 				// Closing the exchange without an answer ends the connection.
 			}
 			case LOST_ANSWER -> {
-				var unused = result(exchange, method, body);
+				var unused = result(exchange, method, request);
 			}
 		}
 	}
 
-	private ObjectNode result(HttpExchange exchange, String method, String body)
+	private ObjectNode result(HttpExchange exchange, String method, StandInRequest request)
 			throws IOException, InterruptedException {
 		return switch (method) {
 			case "getme" -> ok(this.mapper.createObjectNode()
@@ -225,17 +254,17 @@ final class BotApiStandIn implements AutoCloseable {
 				.put("is_bot", true)
 				.put("first_name", "Measured Walk")
 				.put("username", BOT_NAME));
-			case "getupdates" -> getUpdates(this.mapper.readTree(body));
-			case "sendmessage" -> sendMessage(exchange.getRequestURI().getPath(), this.mapper.readTree(body));
+			case "getupdates" -> getUpdates(request.fields());
+			case "sendmessage" -> sendMessage(exchange.getRequestURI().getPath(), request);
+			case "senddocument" -> sendDocument(exchange.getRequestURI().getPath(), request);
+			case "sendphoto" -> sendPhoto(exchange.getRequestURI().getPath(), request);
 			case "setmycommands" -> {
 				this.commands.clear();
-				this.mapper.readTree(body)
-					.path("commands")
-					.forEach((each) -> this.commands.add(each.path("command").asText()));
+				request.fields().path("commands").forEach((each) -> this.commands.add(each.path("command").asText()));
 				yield ok(this.mapper.getNodeFactory().booleanNode(true));
 			}
 			case "setwebhook" -> {
-				this.webhook = body;
+				this.webhook = request.fields().toString();
 				yield ok(this.mapper.getNodeFactory().booleanNode(true));
 			}
 			case "deletewebhook" -> {
@@ -257,9 +286,60 @@ final class BotApiStandIn implements AutoCloseable {
 				: ok(this.mapper.valueToTree(ready));
 	}
 
-	private ObjectNode sendMessage(String path, JsonNode request) {
-		long chatId = request.path("chat_id").asLong();
-		String text = request.path("text").asText();
+	private ObjectNode sendMessage(String path, StandInRequest request) throws IOException {
+		String text = request.text("text");
+		if (text.isBlank()) {
+			return error(400, "Bad Request: message text is empty");
+		}
+		if (text.length() > 4096) {
+			return error(400, "Bad Request: message is too long");
+		}
+		return take(path, request, text, null, null);
+	}
+
+	/** Limits by the documentation of {@code sendPhoto}. */
+	private ObjectNode sendPhoto(String path, StandInRequest request) throws IOException {
+		byte[] photo = request.file("photo");
+		BufferedImage image = (photo != null) ? ImageIO.read(new ByteArrayInputStream(photo)) : null;
+		if (photo == null) {
+			return error(400, "Bad Request: there is no photo in the request");
+		}
+		if (image == null || photo.length > 10_000_000) {
+			return error(400, "Bad Request: IMAGE_PROCESS_FAILED");
+		}
+		int longer = Math.max(image.getWidth(), image.getHeight());
+		int shorter = Math.min(image.getWidth(), image.getHeight());
+		if (longer + shorter > 10_000 || longer > 20 * shorter) {
+			return error(400, "Bad Request: PHOTO_INVALID_DIMENSIONS");
+		}
+		if (request.text("caption").length() > 1024) {
+			return error(400, "Bad Request: message caption is too long");
+		}
+		return this.withoutFiles.contains(request.chatId())
+				? error(400, "Bad Request: not enough rights to send photos to the chat")
+				: take(path, request, request.text("caption"), photo, null);
+	}
+
+	/** Limits by the documentation of {@code sendDocument}. */
+	private ObjectNode sendDocument(String path, StandInRequest request) throws IOException {
+		byte[] document = request.file("document");
+		if (document == null || document.length == 0) {
+			return error(400, "Bad Request: file must be non-empty");
+		}
+		if (document.length > 50_000_000) {
+			return error(413, "Request Entity Too Large");
+		}
+		if (request.text("caption").length() > 1024) {
+			return error(400, "Bad Request: message caption is too long");
+		}
+		return this.withoutFiles.contains(request.chatId())
+				? error(400, "Bad Request: not enough rights to send documents to the chat")
+				: take(path, request, request.text("caption"), null, document);
+	}
+
+	private ObjectNode take(String path, StandInRequest request, String text, byte[] photo, byte[] document)
+			throws IOException {
+		long chatId = request.chatId();
 		if (this.blocked.contains(chatId)) {
 			return error(403, "Forbidden: bot was blocked by the user");
 		}
@@ -269,15 +349,9 @@ final class BotApiStandIn implements AutoCloseable {
 			gone.putObject("parameters").put("migrate_to_chat_id", movedTo);
 			return gone;
 		}
-		if (text.isBlank()) {
-			return error(400, "Bad Request: message text is empty");
-		}
-		if (text.length() > 4096) {
-			return error(400, "Bad Request: message is too long");
-		}
 		List<String> buttons = new ArrayList<>();
 		List<String> labels = new ArrayList<>();
-		request.path("reply_markup").path("inline_keyboard").forEach((row) -> row.forEach((button) -> {
+		request.buttons().forEach((row) -> row.forEach((button) -> {
 			buttons.add(button.path("callback_data").asText());
 			labels.add(button.path("text").asText());
 		}));
@@ -285,10 +359,26 @@ final class BotApiStandIn implements AutoCloseable {
 			return error(400, "Bad Request: BUTTON_DATA_INVALID");
 		}
 		int id = this.messageIds.incrementAndGet();
-		this.sent.add(new StandInMessage(id, chatId, text, buttons, labels, path.substring(0, path.indexOf("/bot")),
-				System.nanoTime()));
-		ObjectNode message = this.mapper.createObjectNode().put("message_id", id).put("date", 1).put("text", text);
+		synchronized (this.sent) {
+			this.sent.add(new StandInMessage(id, chatId, text, photo, document, request.fileName("document"), buttons,
+					labels, path.substring(0, path.indexOf("/bot")), System.nanoTime()));
+		}
+		ObjectNode message = this.mapper.createObjectNode()
+			.put("message_id", id)
+			.put("date", 1)
+			.put((photo != null || document != null) ? "caption" : "text", text);
 		message.putObject("chat").put("id", chatId).put("type", (chatId < 0) ? "group" : "private");
+		if (photo != null) {
+			message.putArray("photo")
+				.addObject()
+				.put("file_id", "sent-" + id)
+				.put("file_unique_id", "s" + id)
+				.put("width", 90)
+				.put("height", 90);
+		}
+		if (document != null) {
+			message.putObject("document").put("file_id", "sent-" + id).put("file_unique_id", "s" + id);
+		}
 		return ok(message);
 	}
 

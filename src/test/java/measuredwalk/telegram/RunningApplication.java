@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -45,35 +46,59 @@ final class RunningApplication {
 
 	private int starts;
 
-	private final ShippedJar jar;
+	private final Supplier<List<String>> command;
 
+	private final List<String> settings;
+
+	/** One to be killed: on an embedded database in a file, and quick to send. */
 	RunningApplication(Path folder, BotApiStandIn api, ShippedJar jar) throws IOException {
-		this.jar = jar;
+		this(folder, api, jar::command, List.of("--spring.datasource.url=" + databaseUrl(folder),
+				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200"));
+	}
+
+	/**
+	 * An application of one's own making.
+	 * @param command the beginning of the command that starts it, asked for each start
+	 * @param settings its settings but those of the port, the stand-in and the staff
+	 */
+	RunningApplication(Path folder, BotApiStandIn api, Supplier<List<String>> command, List<String> settings)
+			throws IOException {
 		this.folder = folder;
 		this.api = api;
+		this.command = command;
+		this.settings = List.copyOf(settings);
 		try (ServerSocket free = new ServerSocket(0)) {
 			this.port = free.getLocalPort();
 		}
 	}
 
 	String databaseUrl() {
-		return "jdbc:h2:file:" + this.folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+		return databaseUrl(this.folder);
+	}
+
+	private static String databaseUrl(Path folder) {
+		return "jdbc:h2:file:" + folder.resolve("killed") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
 				+ "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE";
 	}
 
 	/** Each start sends to an address of its own, with the number of the start behind. */
 	void start() throws IOException {
-		List<String> command = new ArrayList<>(this.jar.command());
-		command.addAll(List.of("--server.port=" + this.port, "--spring.datasource.url=" + databaseUrl(),
-				"--measuredwalk.rehearsal=false", "--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
+		List<String> all = new ArrayList<>(this.command.get());
+		all.addAll(List.of("--server.port=" + this.port, "--measuredwalk.rehearsal=false",
+				"--measuredwalk.telegram.token=" + BotApiStandIn.TOKEN,
 				"--measuredwalk.telegram.api-url=" + this.api.url() + "/" + ++this.starts,
-				"--measuredwalk.telegram.chat-pause=1ms", "--measuredwalk.telegram.messages-per-second=200",
 				"--measuredwalk.clinic.phone=01632 960 151", "--measuredwalk.staff.username=" + USER,
 				"--measuredwalk.staff.password=" + PASSWORD, "--logging.structured.format.console=ecs"));
-		this.process = new ProcessBuilder(command).directory(this.folder.toFile())
+		all.addAll(this.settings);
+		this.process = new ProcessBuilder(all).directory(this.folder.toFile())
 			.redirectErrorStream(true)
 			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.folder.resolve("log").toFile()))
 			.start();
+	}
+
+	/** The processor time that this start has used so far. */
+	Duration processorTime() {
+		return this.process.info().totalCpuDuration().orElse(Duration.ZERO);
 	}
 
 	void awaitReady() {

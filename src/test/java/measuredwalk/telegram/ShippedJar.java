@@ -100,11 +100,16 @@ final class ShippedJar {
 
 	/** The beginning of the command that starts the application. */
 	List<String> command() {
+		List<String> flags = new ArrayList<>(FLAGS);
+		flags.add((Files.exists(this.archive) ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + this.archive);
+		return command(flags);
+	}
+
+	/** The same with other flags of the virtual machine, and without the archive. */
+	List<String> command(List<String> flags) {
 		List<String> command = new ArrayList<>();
 		command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-		command.addAll(FLAGS);
-		command
-			.add((Files.exists(this.archive) ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + this.archive);
+		command.addAll(flags);
 		command.addAll(List.of("-cp", this.classPath, "measuredwalk.MeasuredWalk"));
 		return command;
 	}

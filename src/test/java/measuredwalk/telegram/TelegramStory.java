@@ -225,6 +225,71 @@ abstract class TelegramStory {
 	}
 
 	@Test
+	void isNotDistractedByTalkInAGroupWhileAQuestionWaits() {
+		long group = -nextChat.getAndIncrement();
+		Dog dog = joined(group);
+		people.say(group, "/walk");
+		eventually().untilAsserted(() -> assertThat(api.lastTo(group).labels()).contains("20 minutes"));
+		int said = api.textsTo(group).size();
+		people.sayInGroup(group, "did anybody buy milk");
+		people.sayInGroup(group, "lol");
+		people.sayInGroup(group, "about 28 minutes");
+		eventually().untilAsserted(() -> assertThat(minutesOf(dog.id())).containsExactly(28.0));
+		eventually().until(() -> api.textsTo(group).size() > said);
+		assertThat(api.textsTo(group).subList(said, api.textsTo(group).size()))
+			.noneMatch((text) -> text.startsWith("About how many minutes"));
+		assertThat(this.inbox.of(this.chats.at("telegram", String.valueOf(group)).id())).extracting("text")
+			.doesNotContain("did anybody buy milk", "lol");
+	}
+
+	@Test
+	void tellsTheHouseholdOfAnotherDogThatTheClinicTakesOn() {
+		Dog first = joined(this.chat);
+		this.households.enrolInto(newDog("Tarn"), first.household().id(), "test");
+		eventually().untilAsserted(
+				() -> assertThat(api.textsTo(this.chat)).anyMatch((text) -> text.startsWith("You share Tarn's log now"))
+					.anyMatch((text) -> text.startsWith("Tarn's plan:")));
+	}
+
+	@Test
+	void takesEachUpdateOnceThoughTheyComeOutOfOrder() {
+		Dog dog = joined(this.chat);
+		eventually().until(() -> api.updates().unconfirmed() == 0);
+		long id = 500_000 + 1000 * nextChat.incrementAndGet();
+		whileNothingIsFetched(() -> {
+			people.goOnFrom(id + 5);
+			people.say(this.chat, "24 minutes this morning, no signs");
+			people.goOnFrom(id);
+			people.say(this.chat, "/log");
+		});
+		eventually().until(() -> api.updates().unconfirmed() == 0);
+		eventually().untilAsserted(() -> assertThat(minutesOf(dog.id())).containsExactly(24.0));
+		assertThat(this.inbox.of(chatId())).filteredOn((each) -> each.text().equals("/log")).hasSize(1);
+		people.goOnFrom(500_000 + 1000 * nextChat.incrementAndGet());
+	}
+
+	@Test
+	void losesOnlyWhatTelegramKeptForMoreThanADay() {
+		joined(this.chat);
+		eventually().until(() -> api.updates().unconfirmed() == 0);
+		whileNothingIsFetched(() -> {
+			people.say(this.chat, "told before the long outage");
+			api.updates().pass(Duration.ofHours(25));
+			people.say(this.chat, "/log");
+		});
+		eventually().until(() -> this.inbox.of(chatId()).stream().anyMatch((each) -> each.text().equals("/log")));
+		assertThat(this.inbox.of(chatId())).extracting("text").doesNotContain("told before the long outage");
+	}
+
+	/** With a token that is not known nothing is fetched. */
+	private void whileNothingIsFetched(Runnable work) {
+		api.revokeToken(true);
+		eventually().untilAsserted(() -> assertThat(get("/actuator/health/telegram").body()).contains("TROUBLED"));
+		work.run();
+		api.revokeToken(false);
+	}
+
+	@Test
 	void keepsAGroupThatBecomesASupergroup() {
 		long group = -nextChat.getAndIncrement();
 		joined(group);

@@ -2,7 +2,9 @@ package measuredwalk.tolerance;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 
+import measuredwalk.signs.LoadKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -17,11 +19,10 @@ class DosingSettingsTests {
 
 	@ParameterizedTest
 	@EnumSource(DosingSetting.class)
-	void everySettingHasADefaultInItsRangeAUnitAGradeAndASource(DosingSetting setting) {
+	void everySettingHasADefaultInItsRangeAUnitAndASource(DosingSetting setting) {
 		assertThat(setting.standard()).isBetween(setting.least(), setting.most());
 		assertThat(setting.unit()).isNotBlank();
-		assertThat(setting.grade()).isIn("A", "B", "C", "H", "S");
-		assertThat(setting.source()).isNotBlank();
+		assertThat(setting.basis().source()).isNotBlank();
 	}
 
 	@ParameterizedTest
@@ -94,8 +95,8 @@ class DosingSettingsTests {
 	@Test
 	void aClinicsLoadFactorsMakeTheLoadOfAWalk() {
 		DosingSettings chosen = DosingSettings.standard().with(DosingSetting.HILLS, 2);
-		assertThat(LoadFactors.of(chosen).load(false, true, false, false, false, false).factor()).isEqualTo(2);
-		assertThat(LoadFactors.of(chosen).load(false, false, false, false, false, false)).isEqualTo(Load.USUAL);
+		assertThat(LoadFactors.of(chosen).load(Set.of(LoadKind.HILLS)).factor()).isEqualTo(2);
+		assertThat(LoadFactors.of(chosen).load(Set.of())).isEqualTo(Load.USUAL);
 	}
 
 	private static Suggestion first(ToleranceModel model) {

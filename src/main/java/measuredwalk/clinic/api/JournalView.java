@@ -3,6 +3,7 @@ package measuredwalk.clinic.api;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 import measuredwalk.household.Medication;
@@ -16,6 +17,7 @@ import measuredwalk.journal.Standing;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Limb;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Moment;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Severity;
@@ -49,17 +51,18 @@ record JournalView(List<WalkView> walks, List<MorningView> mornings, List<Medica
 
 	record WalkView(UUID id, LocalDate date, @Nullable String start, @Nullable Double minutes,
 			@Nullable Double minutesLow, @Nullable Double minutesHigh, @Nullable Double distanceMetres,
-			boolean minutesEstimated, @Nullable Overall overall, List<SignView> signs, List<String> unsure,
-			String reportedBy, Instant reportedAt, List<String> said, int version, Standing standing,
-			@Nullable String endedBy, @Nullable Instant endedAt, List<Attached> attachments) {
+			boolean minutesEstimated, @Nullable Overall overall, List<SignView> signs, Set<LoadKind> loads,
+			List<String> unsure, String reportedBy, Instant reportedAt, List<String> said, int version,
+			Standing standing, @Nullable String endedBy, @Nullable Instant endedAt, List<Attached> attachments) {
 
 		private static WalkView of(WalkEntry entry, List<Attached> attachments) {
 			WalkFacts facts = entry.facts();
 			return new WalkView(entry.id(), facts.date(), (facts.start() != null) ? facts.start().toString() : null,
 					facts.minutes(), facts.minutesLow(), facts.minutesHigh(), facts.distanceMetres(),
-					facts.minutesEstimated(), facts.overall(), SignView.of(facts.signs()), facts.unsure(),
-					entry.reportedBy().name(), entry.reportedAt(), entry.said().stream().map(Said::text).toList(),
-					entry.version(), entry.standing(), entry.endedBy(), entry.endedAt(), attachments);
+					facts.minutesEstimated(), facts.overall(), SignView.of(facts.signs()), facts.loads(),
+					facts.unsure(), entry.reportedBy().name(), entry.reportedAt(),
+					entry.said().stream().map(Said::text).toList(), entry.version(), entry.standing(), entry.endedBy(),
+					entry.endedAt(), attachments);
 		}
 	}
 

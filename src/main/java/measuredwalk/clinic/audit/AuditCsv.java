@@ -10,9 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import measuredwalk.escalation.Alert;
+import measuredwalk.files.CsvTable;
 import measuredwalk.household.Dog;
 
-/** Writes the audit as CSV (RFC 4180). */
+/** Writes the audit as CSV. */
 final class AuditCsv {
 
 	private static final List<String> HEAD = List.of("dog", "id", "days", "walks", "walks_within_band", "within_band",
@@ -27,12 +28,11 @@ final class AuditCsv {
 		Map<UUID, List<Alert>> recent = alerts.stream()
 			.filter((alert) -> AuditFigures.isRecent(alert, now))
 			.collect(Collectors.groupingBy(Alert::dogId));
-		StringBuilder csv = new StringBuilder(CsvLine.of(HEAD));
-		dogs.stream()
-			.filter((dog) -> byDog.containsKey(dog.id()))
-			.forEach((dog) -> csv
-				.append(CsvLine.of(line(dog, byDog.get(dog.id()), recent.getOrDefault(dog.id(), List.of())))));
-		return csv.toString();
+		return CsvTable.of(HEAD,
+				dogs.stream()
+					.filter((dog) -> byDog.containsKey(dog.id()))
+					.map((dog) -> line(dog, byDog.get(dog.id()), recent.getOrDefault(dog.id(), List.of())))
+					.toList());
 	}
 
 	private static List<String> line(Dog dog, DogAudit audit, List<Alert> alerts) {

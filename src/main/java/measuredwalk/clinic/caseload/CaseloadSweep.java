@@ -50,29 +50,18 @@ class CaseloadSweep implements Sweep {
 
 	@TransactionalEventListener(fallbackExecution = true)
 	void walk(WalkLogged logged) {
-		look(logged.dogId());
+		this.caseload.news(logged.dogId());
 	}
 
 	@TransactionalEventListener(fallbackExecution = true)
 	void morning(MorningLogged logged) {
-		look(logged.dogId());
+		this.caseload.news(logged.dogId());
 	}
 
 	@TransactionalEventListener(fallbackExecution = true)
 	void rule(DosingRuleChanged changed) {
 		this.caseload.outdate();
 		this.outdated = true;
-	}
-
-	/** What was told is safe already; a list that lags behind must not undo that. */
-	private void look(UUID dogId) {
-		try {
-			this.caseload.lookAt(dogId);
-		}
-		catch (RuntimeException ex) {
-			log.warn("The standing of dog {} could not be brought up to date; it will be when its day begins.", dogId,
-					ex);
-		}
 	}
 
 	/** Days begin on the hour, or at worst at a half or a quarter of it. */
@@ -85,6 +74,7 @@ class CaseloadSweep implements Sweep {
 
 	@Override
 	public synchronized void catchUp() {
+		this.caseload.lookAtNews();
 		Instant now = this.clock.instant();
 		if (nextDue().orElse(now).isAfter(now)) {
 			return;
@@ -98,7 +88,7 @@ class CaseloadSweep implements Sweep {
 	}
 
 	private void dayBegins(Dog dog) {
-		look(dog.id());
+		this.caseload.lookAtIfPossible(dog.id());
 		try {
 			this.audits.count(dog);
 		}

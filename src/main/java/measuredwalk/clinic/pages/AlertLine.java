@@ -41,7 +41,7 @@ public record AlertLine(UUID id, UUID dogId, String dogName, String level, Strin
 			.map((each) -> new SaidLine(each.said(), each.by(), Wording.moment(each.at(), zone)))
 			.toList();
 		return new AlertLine(alert.id(), dog.id(), dog.name(), alert.level().code(), words(alert), alert.raisedAt(),
-				raised, alert.reason(), evidence, alert.status() == AlertStatus.OPEN,
+				raised, Wording.sentence(alert.reason()), evidence, alert.status() == AlertStatus.OPEN,
 				alert.status() == AlertStatus.CLOSED, seen,
 				raised + "; " + ((seen != null) ? seen : "not seen yet") + closed(alert, zone), unsent);
 	}

@@ -47,6 +47,7 @@ class AlertPage {
 		Dog dog = dog(alert);
 		Picture picture = this.trend.of(alert, dog);
 		model.addAttribute("alert", AlertLine.of(alert, dog, this.unsent.of(id).orElse(null)));
+		model.addAttribute("about", DogHead.about(dog));
 		model.addAttribute("trend", picture.svg());
 		model.addAttribute("trendInWords", picture.summary());
 		model.addAttribute("trendLines", picture.lines());

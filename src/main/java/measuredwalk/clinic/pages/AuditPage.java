@@ -76,8 +76,10 @@ class AuditPage {
 		return List.of(new Line("Dogs within their band", of(figures.withinBand(), figures.walked()),
 				"dogs with at least half of their walks within that day's suggested range, of dogs with at least 7 walks"
 						+ " told of"),
-				new Line("Flares per 100 dog-weeks", decimal(figures.flareRate()),
-						figures.flares() + " flares in " + Math.round(figures.dogWeeks())
+				new Line(
+						"Flares per 100 dog-weeks", decimal(figures.flareRate()),
+						figures.flares() + ((figures.flares() == 1) ? " flare in " : " flares in ")
+								+ Math.round(figures.dogWeeks())
 								+ " dog-weeks; a flare is worse than the dog's own usual into a further day"),
 				new Line("Mornings answered, median dog", percent(figures.answersMedian()), "middle half of the dogs: "
 						+ percent(figures.answersLow()) + " to " + percent(figures.answersHigh())));

@@ -3,22 +3,13 @@ package measuredwalk.clinic.pages;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.household.Medication;
 import measuredwalk.household.Plan;
-import measuredwalk.journal.Journal;
-import measuredwalk.journal.MorningEntry;
-import measuredwalk.journal.MorningFacts;
-import measuredwalk.journal.WalkEntry;
-import measuredwalk.journal.WalkFacts;
 import measuredwalk.pictures.PictureDay;
-import measuredwalk.suggestions.Suggestions;
-import measuredwalk.tolerance.Suggestion;
+import measuredwalk.suggestions.DogDays;
 import org.springframework.stereotype.Component;
 
 /** A dog's course, day by day. */
@@ -27,14 +18,11 @@ class Course {
 
 	private final Households households;
 
-	private final Journal journal;
+	private final DogDays days;
 
-	private final Suggestions suggestions;
-
-	Course(Households households, Journal journal, Suggestions suggestions) {
+	Course(Households households, DogDays days) {
 		this.households = households;
-		this.journal = journal;
-		this.suggestions = suggestions;
+		this.days = days;
 	}
 
 	/**
@@ -44,26 +32,11 @@ class Course {
 	 * @return the days from the first that is known
 	 */
 	List<CourseDay> lastDays(Dog dog, LocalDate today, int days) {
-		LocalDate from = today.minusDays(days - 1L);
-		Map<LocalDate, Suggestion> suggested = this.suggestions.days(dog, from)
+		return this.days.of(dog, today.minusDays(days - 1L), today)
 			.stream()
-			.collect(Collectors.toMap(Suggestion::date, Function.identity()));
-		Map<LocalDate, List<WalkFacts>> walks = this.journal.walks(dog.id())
-			.stream()
-			.map(WalkEntry::facts)
-			.collect(Collectors.groupingBy(WalkFacts::date));
-		Map<LocalDate, MorningLook> mornings = this.journal.mornings(dog.id())
-			.stream()
-			.map(MorningEntry::facts)
-			.collect(Collectors.toMap(MorningFacts::date, MorningLook::of, (first, later) -> later));
-		List<CourseDay> course = new ArrayList<>();
-		for (LocalDate day = from; !day.isAfter(today); day = day.plusDays(1)) {
-			if (suggested.containsKey(day)) {
-				course.add(new CourseDay(day, suggested.get(day), walks.getOrDefault(day, List.of()), mornings.get(day),
-						changes(dog, day)));
-			}
-		}
-		return List.copyOf(course);
+			.map((day) -> new CourseDay(day.date(), day.suggestion(), day.walks(), day.morning(),
+					changes(dog, day.date())))
+			.toList();
 	}
 
 	private List<CourseDay.Change> changes(Dog dog, LocalDate day) {

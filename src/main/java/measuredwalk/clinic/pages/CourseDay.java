@@ -5,6 +5,7 @@ import java.util.List;
 
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.pictures.PictureDay;
+import measuredwalk.suggestions.MorningLook;
 import measuredwalk.tolerance.Suggestion;
 import org.jspecify.annotations.Nullable;
 

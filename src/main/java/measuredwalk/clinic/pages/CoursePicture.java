@@ -24,7 +24,8 @@ final class CoursePicture {
 	private static PictureDay day(CourseDay day) {
 		return new PictureDay(day.date(), suggested(day.suggestion()),
 				day.walks().stream().filter((walk) -> walk.minutes() != null).map(CoursePicture::walk).toList(),
-				(day.morning() != null) ? day.morning().onPicture() : PictureDay.Morning.NOT_TOLD,
+				(day.morning() != null) ? PictureDay.Morning.valueOf(day.morning().name())
+						: PictureDay.Morning.NOT_TOLD,
 				day.changes().stream().map(CoursePicture::change).toList());
 	}
 

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param day the day
  * @param suggested what was suggested
  * @param tolerance the tolerance, with its 80 percent interval
- * @param walks minutes walked
+ * @param walks minutes walked, with what made a walk harder
  * @param signs signs seen on the walks
  * @param morning how the morning was
  * @param changes plan and medicine changes
@@ -32,7 +32,7 @@ public record CourseRow(String day, String suggested, String tolerance, String w
 			.collect(Collectors.joining("; "));
 		String changes = day.changes().stream().map(CourseDay.Change::words).collect(Collectors.joining("; "));
 		return new CourseRow(Wording.shortDay(day.date()), suggested(day.suggestion()), tolerance(day.suggestion()),
-				walks, signs, (day.morning() != null) ? day.morning().words() : "not told", changes);
+				walks, signs, (day.morning() != null) ? Wording.words(day.morning()) : "not told", changes);
 	}
 
 	static List<CourseRow> newestFirst(List<CourseDay> days) {
@@ -42,7 +42,8 @@ public record CourseRow(String day, String suggested, String tolerance, String w
 	}
 
 	private static String minutes(WalkFacts walk) {
-		return Objects.requireNonNullElse(walk.minutes(), 0.0) > 0 ? Wording.figure(walk.minutes()) : "?";
+		String minutes = (Objects.requireNonNullElse(walk.minutes(), 0.0) > 0) ? Wording.figure(walk.minutes()) : "?";
+		return walk.loads().isEmpty() ? minutes : minutes + " (" + Wording.loads(walk.loads()) + ")";
 	}
 
 	private static String suggested(@Nullable Suggestion suggestion) {

@@ -2,11 +2,14 @@ package measuredwalk.clinic.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
 import measuredwalk.clinic.DogMark;
 import measuredwalk.household.Dog;
+import measuredwalk.signs.LoadKind;
+import measuredwalk.tolerance.Reason;
 import measuredwalk.tolerance.Suggestion;
 
 /**
@@ -22,16 +25,29 @@ import measuredwalk.tolerance.Suggestion;
  */
 public record DogHead(UUID id, String name, String about, String mark, String dose, String why, String tolerance) {
 
-	static DogHead of(Dog dog, Suggestion suggestion) {
+	/**
+	 * A dog's head.
+	 * @param dog the dog
+	 * @param suggestion today's suggestion
+	 * @param loads what made the last days' walks harder
+	 */
+	static DogHead of(Dog dog, Suggestion suggestion, Set<LoadKind> loads) {
 		String why = suggestion.reasons()
 			.stream()
-			.map(Wording::words)
+			.map((reason) -> (reason == Reason.HARDER_WALK_COUNTS_MORE)
+					? Wording.words(reason) + " (" + Wording.loads(loads) + ")" : Wording.words(reason))
 			.collect(Collectors.joining("; ", "Because: ", "."));
-		return new DogHead(dog.id(), dog.name(), about(dog), DogMark.of(dog),
-				"Today: " + Wording.dose(suggestion.walks(), suggestion.minutes()), why, tolerance(suggestion));
+		return new DogHead(dog.id(), dog.name(), about(dog), DogMark.of(dog), dose(suggestion), why,
+				tolerance(suggestion));
 	}
 
-	private static String about(Dog dog) {
+	private static String dose(Suggestion suggestion) {
+		String dose = Wording.dose(suggestion.walks(), suggestion.minutes());
+		return (suggestion.walks() == 0) ? Wording.sentence(dose) : "Today: " + dose;
+	}
+
+	/** Weight, age and medicines. */
+	static String about(Dog dog) {
 		List<String> parts = new ArrayList<>();
 		if (dog.weightKg() != null) {
 			parts.add(Wording.figure(dog.weightKg()) + " kg");

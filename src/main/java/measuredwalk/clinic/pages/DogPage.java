@@ -4,7 +4,10 @@ import java.security.Principal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import measuredwalk.clinic.DogMark;
 import measuredwalk.clinic.access.AccessRecord;
@@ -18,6 +21,7 @@ import measuredwalk.journal.Journal;
 import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Chats;
 import measuredwalk.pictures.Picture;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.suggestions.Suggestions;
 import measuredwalk.tolerance.Calibration;
 import org.springframework.stereotype.Controller;
@@ -93,7 +97,7 @@ class DogPage {
 		int shown = Math.min(Math.max(7, days), 366);
 		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
 		List<CourseDay> course = this.course.lastDays(dog, today, shown);
-		model.addAttribute("dog", DogHead.of(dog, this.suggestions.today(dog)));
+		model.addAttribute("dog", DogHead.of(dog, this.suggestions.today(dog), recentLoads(course)));
 		model.addAttribute("days", shown);
 		model.addAttribute("spans", SPANS);
 		Picture wide = CoursePicture.of(dog.name(), course, WIDE);
@@ -114,6 +118,15 @@ class DogPage {
 			model.addAttribute("plan", PlanForm.of(dog));
 		}
 		return "clinic/dog";
+	}
+
+	/** The loads that the reasons speak of: those of today and the three days before. */
+	private static Set<LoadKind> recentLoads(List<CourseDay> course) {
+		return course.subList(Math.max(0, course.size() - 4), course.size())
+			.stream()
+			.flatMap((day) -> day.walks().stream())
+			.flatMap((walk) -> walk.loads().stream())
+			.collect(Collectors.toCollection(TreeSet::new));
 	}
 
 	/** Shows what a plan would do, in place or, without script, on the whole page. */

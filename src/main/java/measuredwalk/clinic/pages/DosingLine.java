@@ -1,5 +1,6 @@
 package measuredwalk.clinic.pages;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 
 import measuredwalk.suggestions.ChosenAmount;
@@ -15,20 +16,22 @@ import org.jspecify.annotations.Nullable;
  * @param amount what counts now
  * @param unit what it is counted in
  * @param range what may be set, in words
- * @param fallback the default, its grade and its source, in words
+ * @param fallback the default, its grade and source, and when these were checked, in
+ * words
  * @param changed whether the clinic has set it
  * @param setBy who set it and when, or null at the default
  */
 public record DosingLine(String code, String name, String about, String amount, String unit, String range,
 		String fallback, boolean changed, @Nullable String setBy) {
 
-	static DosingLine of(DosingSetting setting, @Nullable ChosenAmount chosen, DosingWords words, ZoneId zone) {
+	static DosingLine of(DosingSetting setting, @Nullable ChosenAmount chosen, DosingWords words, ZoneId zone,
+			LocalDate today) {
 		double amount = (chosen != null) ? chosen.amount() : setting.standard();
 		String by = (chosen != null) ? "Set by " + chosen.by() + ", " + Wording.moment(chosen.at(), zone) + "." : null;
 		return new DosingLine(setting.code(), words.name(setting), words.about(setting), DosingWords.figure(amount),
 				setting.unit(), "May be " + DosingWords.range(setting) + ".",
-				"Default: " + DosingWords.figure(setting.standard()) + ". Grade " + setting.grade() + ": "
-						+ setting.source() + ".",
+				"Default: " + DosingWords.figure(setting.standard()) + ". Grade " + setting.basis().grade() + ": "
+						+ setting.basis().source() + ". " + RuleLine.checked(setting.basis(), today),
 				chosen != null, by);
 	}
 

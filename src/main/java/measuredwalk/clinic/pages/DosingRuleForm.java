@@ -1,6 +1,7 @@
 package measuredwalk.clinic.pages;
 
 import java.security.Principal;
+import java.util.Arrays;
 import java.util.regex.Pattern;
 
 import measuredwalk.clinic.access.AccessRecord;
@@ -35,8 +36,7 @@ class DosingRuleForm {
 	@PostMapping("/clinic/settings/dosing")
 	String set(@RequestParam String setting, @RequestParam String amount,
 			@RequestParam(defaultValue = "false") boolean back, Principal staff, RedirectAttributes next) {
-		DosingSetting which = DosingRules.inUse()
-			.stream()
+		DosingSetting which = Arrays.stream(DosingSetting.values())
 			.filter((each) -> each.code().equals(setting))
 			.findFirst()
 			.orElseThrow(() -> new NoSuchThing("setting"));

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 
 import measuredwalk.escalation.ClinicSettings;
-import measuredwalk.escalation.ClinicSetting;
 import measuredwalk.suggestions.ChosenAmount;
 import measuredwalk.suggestions.DosingRules;
 import measuredwalk.tolerance.DosingGroup;
@@ -23,29 +22,28 @@ class DosingSections {
 
 	private final DosingWords words;
 
-	DosingSections(DosingRules rules, ClinicSettings settings, DosingWords words) {
+	private final Rules checked;
+
+	DosingSections(DosingRules rules, ClinicSettings settings, DosingWords words, Rules checked) {
+		this.checked = checked;
 		this.rules = rules;
 		this.settings = settings;
 		this.words = words;
 	}
 
-	/** The groups of which anything can be set. */
+	/** All groups. */
 	List<DosingSection> all() {
 		Map<DosingSetting, ChosenAmount> chosen = this.rules.chosen();
-		ZoneId zone = ZoneId.of(this.settings.text(ClinicSetting.TIME_ZONE));
-		return Arrays.stream(DosingGroup.values())
-			.map((group) -> section(group, chosen, zone))
-			.filter((section) -> !section.lines().isEmpty())
-			.toList();
+		ZoneId zone = this.settings.zone();
+		return Arrays.stream(DosingGroup.values()).map((group) -> section(group, chosen, zone)).toList();
 	}
 
 	private DosingSection section(DosingGroup group, Map<DosingSetting, ChosenAmount> chosen, ZoneId zone) {
-		return new DosingSection(group.code(), this.words.name(group), this.words.about(group),
-				DosingRules.inUse()
-					.stream()
-					.filter((setting) -> setting.group() == group)
-					.map((setting) -> DosingLine.of(setting, chosen.get(setting), this.words, zone))
-					.toList());
+		return new DosingSection(group.code(), this.words.name(group), this.words.about(group), Arrays
+			.stream(DosingSetting.values())
+			.filter((setting) -> setting.group() == group)
+			.map((setting) -> DosingLine.of(setting, chosen.get(setting), this.words, zone, this.checked.today()))
+			.toList());
 	}
 
 }

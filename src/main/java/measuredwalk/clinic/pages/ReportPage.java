@@ -3,6 +3,7 @@ package measuredwalk.clinic.pages;
 import java.util.UUID;
 
 import measuredwalk.clinic.access.Recorded;
+import measuredwalk.files.PaperSize;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import org.springframework.http.CacheControl;

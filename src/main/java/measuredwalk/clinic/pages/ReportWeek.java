@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Sign;
+import measuredwalk.suggestions.MorningLook;
 import measuredwalk.tolerance.Suggestion;
 
 /**

@@ -19,6 +19,7 @@ import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.pictures.Picture;
 import measuredwalk.suggestions.Suggestions;
+import measuredwalk.tolerance.Advice;
 import measuredwalk.tolerance.Calibration;
 import measuredwalk.tolerance.Suggestion;
 import org.springframework.stereotype.Component;
@@ -78,13 +79,13 @@ class Reports {
 		List<MorningFacts> morningFacts = mornings.stream().map(MorningEntry::facts).toList();
 		List<Alert> raised = raised(dog, from);
 		Suggestion now = this.suggestions.today(dog);
-		return new WithPicture(new Report(dog.id(), dog.name(), DogHead.of(dog, now).about(),
+		return new WithPicture(new Report(dog.id(), dog.name(), DogHead.about(dog),
 				Wording.day(days.isEmpty() ? today : days.get(0).date()) + " to " + Wording.day(today) + " "
 						+ today.getYear(),
 				Wording.dose(dog.plan().walksPerDay(), dog.plan().planMinutes()) + ", limits "
 						+ Wording.figure(dog.plan().minMinutes()) + " to " + Wording.figure(dog.plan().maxMinutes()),
-				Wording.dose(now.walks(), now.minutes()) + "; " + Wording.words(now.advice()), tolerance(days, now),
-				answers(dog, morningFacts, from, today), joined(ReportWords.signs(walks, mornings, from, MOST_SIGNS)),
+				dose(days, now), tolerance(days, now), answers(dog, morningFacts, from, today),
+				joined(ReportWords.signs(walks, mornings, from, MOST_SIGNS)),
 				ReportWeek.of(days, morningFacts, today, weeks), picture.svg(), picture.summary(), medicines(dog),
 				changes(days),
 				raised.stream()
@@ -101,6 +102,14 @@ class Reports {
 			.stream()
 			.filter((alert) -> !alert.raisedAt().atZone(dog.household().timeZone()).toLocalDate().isBefore(from))
 			.toList();
+	}
+
+	/** What was suggested this morning: later in the day nothing may be left of it. */
+	private static String dose(List<CourseDay> days, Suggestion now) {
+		Suggestion morning = days.isEmpty() ? null : days.get(days.size() - 1).suggestion();
+		Suggestion shown = (morning != null) ? morning : now;
+		String dose = Wording.dose(shown.walks(), shown.minutes());
+		return (now.advice() == Advice.USUAL) ? dose : dose + "; " + Wording.words(now.advice());
 	}
 
 	private static String joined(List<String> signs) {

@@ -26,7 +26,13 @@ class SettingsPage {
 
 	private final DosingSections dosing;
 
-	SettingsPage(ClinicSettings settings, DosingSections dosing, AccessRecord record) {
+	private final DosingWords words;
+
+	private final Rules rules;
+
+	SettingsPage(ClinicSettings settings, DosingSections dosing, DosingWords words, Rules rules, AccessRecord record) {
+		this.words = words;
+		this.rules = rules;
 		this.settings = settings;
 		this.dosing = dosing;
 		this.record = record;
@@ -35,7 +41,13 @@ class SettingsPage {
 	@GetMapping("/clinic/settings")
 	String show(Model model) {
 		model.addAttribute("settings",
-				Arrays.stream(ClinicSetting.values()).map((each) -> SettingLine.of(each, this.settings)).toList());
+				Arrays.stream(ClinicSetting.values())
+					.filter((each) -> each != ClinicSetting.REVIEW_DESIGN)
+					.map((each) -> SettingLine.of(each, this.settings))
+					.toList());
+		model.addAttribute("review", SettingLine.of(ClinicSetting.REVIEW_DESIGN, this.settings));
+		model.addAttribute("designs", DesignLine.all(this.settings.reviewDesign(), this.words));
+		this.rules.past().ifPresent((sentence) -> model.addAttribute("past", sentence));
 		List<DosingSection> sections = this.dosing.all();
 		model.addAttribute("sections", sections);
 		model.addAttribute("changed",
@@ -47,8 +59,11 @@ class SettingsPage {
 	String set(@RequestParam ClinicSetting setting, @RequestParam String text,
 			@RequestParam(defaultValue = "false") boolean back, Principal staff, RedirectAttributes next) {
 		try {
+			String before = this.settings.text(setting);
 			this.settings.set(setting, back ? null : text.strip(), staff.getName());
-			this.record.add(staff.getName(), "changed a setting", setting.shown());
+			String change = (setting == ClinicSetting.REVIEW_DESIGN)
+					? ": " + before + " to " + this.settings.text(setting) : "";
+			this.record.add(staff.getName(), "changed a setting", setting.shown() + change);
 			next.addFlashAttribute("done", setting.shown() + (back ? " is back at its default." : " is saved."));
 		}
 		catch (IllegalArgumentException ex) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,6 +17,7 @@ import measuredwalk.journal.MorningFacts;
 import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.WalkFacts;
 import measuredwalk.signs.Coded;
+import measuredwalk.signs.LoadKind;
 import measuredwalk.signs.Sign;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +29,8 @@ final class Wording {
 	private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
 
 	private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
+
+	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
 
 	private Wording() {
 	}
@@ -41,6 +45,10 @@ final class Wording {
 
 	static String shortDay(LocalDate date) {
 		return SHORT_DAY.format(date);
+	}
+
+	static String date(LocalDate date) {
+		return DATE.format(date);
 	}
 
 	static String figure(double figure) {
@@ -63,6 +71,11 @@ final class Wording {
 			case 1 -> "1 walk of " + figure(minutes) + " min";
 			default -> walks + " walks of " + figure(minutes) + " min";
 		};
+	}
+
+	/** The same with a capital. */
+	static String sentence(String words) {
+		return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
 	}
 
 	static String words(Coded word) {
@@ -105,7 +118,14 @@ final class Wording {
 		if (facts.distanceMetres() != null) {
 			parts.add(figure(facts.distanceMetres()) + " m");
 		}
+		if (!facts.loads().isEmpty()) {
+			parts.add("harder: " + loads(facts.loads()));
+		}
 		return finish(parts, facts.signs(), facts.overall());
+	}
+
+	static String loads(Set<LoadKind> loads) {
+		return loads.stream().map(Wording::words).collect(Collectors.joining(", "));
 	}
 
 	private static String amount(WalkFacts facts) {

@@ -13,9 +13,6 @@ import measuredwalk.surveillance.RunLengths;
  */
 final class BurdenChart {
 
-	/** One false review a dog in so many days told of: clinical rules, 'Piling up'. */
-	private static final double DAYS_TO_A_FALSE_ALARM = 180;
-
 	/** The chart looks for a rise of one own standard deviation. */
 	private static final double HALF_THE_RISE = 0.5;
 
@@ -30,13 +27,10 @@ final class BurdenChart {
 		this.chart = chart;
 	}
 
-	/** The chart for a dog whose days are usually so. */
-	static BurdenChart of(UsualDays usual) {
-		return of(usual, DAYS_TO_A_FALSE_ALARM);
-	}
-
 	/**
-	 * The chart with another number of days to a false alarm, to show what that costs.
+	 * The chart for a dog whose days are usually so.
+	 * @param usual its usual days
+	 * @param daysToAFalseAlarm days told of until a false alarm, on average, at least
 	 */
 	static BurdenChart of(UsualDays usual, double daysToAFalseAlarm) {
 		double mean = usual.mean();

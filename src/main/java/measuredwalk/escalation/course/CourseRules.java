@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 import measuredwalk.escalation.Evidence;
+import measuredwalk.signs.Basis;
+import measuredwalk.signs.Grade;
 
 /** All rules about a dog's course, in one place. */
 public final class CourseRules {
@@ -28,22 +30,32 @@ public final class CourseRules {
 
 	private static final double LONGEST_STIFF_MINUTES = 60;
 
-	private static final List<CourseRule> ALL = List.of(new CourseRule("flare-not-settling",
-			"Thomas 2021 (Osteoarthritis Cartilage): flares last a median of 5 days, IQR 3-8; Parry 2019: 8 days",
-			Grade.H, 1, CourseRules::flareNotSettling),
-			new CourseRule("lameness-climbing", "Expert opinion; the half grade a week is ours", Grade.C, 0.5,
+	private static final List<CourseRule> ALL = List.of(
+			new CourseRule("flare-not-settling",
+					"worse than the dog's own usual on every day told of, for 72 h without getting better, or at the"
+							+ " latest on the eighth day",
+					Basis.of(Grade.H,
+							"Thomas 2021, Osteoarthritis Cartilage: flares last a median of 5 days, quartiles 3 and 8;"
+									+ " Parry 2019: 8 days"),
+					1, CourseRules::flareNotSettling),
+			new CourseRule("lameness-climbing",
+					"mean lameness of this week at least half a grade above the week before",
+					Basis.of(Grade.C, "expert opinion; the half grade a week is ours"), 0.5,
 					CourseRules::lamenessClimbing),
-			new CourseRule("mornings-missed-after-a-bad-one", "Common practice, no source", Grade.C, 1,
-					CourseRules::morningsMissed),
-			new CourseRule("stiffness-not-easing", "Expert opinion: stiffness that does not ease within 60 minutes",
-					Grade.C, LONGEST_STIFF_MINUTES, CourseRules::stiffnessNotEasing),
-			new CourseRule("lameness-beyond-a-day", "Expert opinion: above the dog's own usual beyond 24 h", Grade.C, 1,
-					CourseRules::lamenessBeyondADay),
-			new CourseRule("signs-piling-up",
-					"Page 1954 (Biometrika 41:100), by exact run lengths of Brook and Evans 1972 (Biometrika 59:539)",
-					Grade.C, 1, (course) -> PilingUp.in(course, course.medicineChangedOn())),
-			new CourseRule("walks-staying-cut",
-					"Page 1954 (Biometrika 41:100); reference for a loss of a fifth, limit set by simulation", Grade.C,
+			new CourseRule("mornings-missed-after-a-bad-one",
+					"two mornings without an answer after one that was worse than usual",
+					Basis.of(Grade.C, "common practice, no source"), 1, CourseRules::morningsMissed),
+			new CourseRule("stiffness-not-easing", "stiff for more than 60 minutes this morning or yesterday",
+					Basis.of(Grade.C, "expert opinion, no source"), LONGEST_STIFF_MINUTES,
+					CourseRules::stiffnessNotEasing),
+			new CourseRule("lameness-beyond-a-day", "lameness above the dog's own usual for 24 h and more",
+					Basis.of(Grade.C, "expert opinion, no source"), 1, CourseRules::lamenessBeyondADay),
+			new CourseRule("signs-piling-up", "the chart of the daily burden is over its limit", Basis.of(Grade.C,
+					"Page 1954, Biometrika 41:100; exact run lengths by Brook and Evans 1972, Biometrika 59:539"), 1,
+					PilingUp::in),
+			new CourseRule("walks-staying-cut", "the chart of the believed tolerance is over its limit",
+					Basis.of(Grade.S,
+							"Page 1954, Biometrika 41:100; reference for a loss of a fifth, limit set by simulation"),
 					1, StayingCut::in));
 
 	private CourseRules() {

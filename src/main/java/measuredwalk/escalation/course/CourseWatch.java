@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import measuredwalk.escalation.AlertLevel;
 import measuredwalk.escalation.Alerts;
+import measuredwalk.escalation.ClinicSettings;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
@@ -45,10 +46,13 @@ public class CourseWatch {
 
 	private final Episodes episodes;
 
+	private final ClinicSettings settings;
+
 	private final Clock clock;
 
 	CourseWatch(Households households, Journal journal, Suggestions suggestions, Alerts alerts, Episodes episodes,
-			Clock clock) {
+			ClinicSettings settings, Clock clock) {
+		this.settings = settings;
 		this.households = households;
 		this.journal = journal;
 		this.suggestions = suggestions;
@@ -98,7 +102,8 @@ public class CourseWatch {
 	private DogCourse course(Dog dog) {
 		LocalDate today = today(dog);
 		return DogCourse.of(this.journal.walks(dog.id()), this.journal.mornings(dog.id()), first(dog, today), today)
-			.withMedicineChangedOn(medicineChangedOn(dog));
+			.withMedicineChangedOn(medicineChangedOn(dog))
+			.withDesign(this.settings.reviewDesign());
 	}
 
 	private LocalDate today(Dog dog) {

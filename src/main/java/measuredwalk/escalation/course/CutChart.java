@@ -21,9 +21,6 @@ final class CutChart {
 	/** Half of the log of 1 / 0.8. */
 	static final double REFERENCE = 0.11;
 
-	/** Chosen on the simulator's tuning seeds (S). */
-	static final double LIMIT = 1.0;
-
 	/** So far back the own median ends, so that a slow fall is not taken into it. */
 	private static final int GAP_DAYS = 14;
 

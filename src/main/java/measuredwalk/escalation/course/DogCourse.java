@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 
+import measuredwalk.escalation.ReviewDesign;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.WalkEntry;
 
@@ -31,7 +32,10 @@ final class DogCourse {
 
 	private final List<BeliefDay> beliefs;
 
-	private DogCourse(List<CourseDay> days, LocalDate medicineChangedOn, List<BeliefDay> beliefs) {
+	private final ReviewDesign design;
+
+	private DogCourse(List<CourseDay> days, LocalDate medicineChangedOn, List<BeliefDay> beliefs, ReviewDesign design) {
+		this.design = design;
 		this.days = days;
 		this.medicineChangedOn = medicineChangedOn;
 		this.beliefs = List.copyOf(beliefs);
@@ -53,17 +57,27 @@ final class DogCourse {
 		for (LocalDate day = first; !day.isAfter(today); day = day.plusDays(1)) {
 			days.add(new CourseDay(day, walksOf.getOrDefault(day, List.of()), morningOf.get(day)));
 		}
-		return new DogCourse(days, first, List.of());
+		return new DogCourse(days, first, List.of(), ReviewDesign.BALANCED);
 	}
 
 	/** The same days, when a medicine was changed on one of them. */
 	DogCourse withMedicineChangedOn(LocalDate day) {
-		return new DogCourse(this.days, day, this.beliefs);
+		return new DogCourse(this.days, day, this.beliefs, this.design);
 	}
 
 	/** The same days, with what the model believed on each morning. */
 	DogCourse withBeliefs(List<BeliefDay> all) {
-		return new DogCourse(this.days, this.medicineChangedOn, all);
+		return new DogCourse(this.days, this.medicineChangedOn, all, this.design);
+	}
+
+	/** The same days, to be looked at by charts of another design. */
+	DogCourse withDesign(ReviewDesign chosen) {
+		return new DogCourse(this.days, this.medicineChangedOn, this.beliefs, chosen);
+	}
+
+	/** How keen the charts are. */
+	ReviewDesign design() {
+		return this.design;
 	}
 
 	/** What the model believed, the oldest first; empty when that was not looked up. */

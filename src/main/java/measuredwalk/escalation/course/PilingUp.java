@@ -1,6 +1,5 @@
 package measuredwalk.escalation.course;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,17 +22,16 @@ final class PilingUp {
 	}
 
 	/**
-	 * Looks for an alarm.
+	 * Looks for an alarm. The chart begins again when a medicine changes.
 	 * @param course all days since the dog was taken on
-	 * @param medicineChangedOn the last change of a medicine; the chart begins again
-	 * there
 	 */
-	static Optional<Finding> in(DogCourse course, LocalDate medicineChangedOn) {
+	static Optional<Finding> in(DogCourse course) {
 		List<CourseDay> told = course.days()
 			.stream()
-			.filter((day) -> day.told() && !day.date().isBefore(medicineChangedOn))
+			.filter((day) -> day.told() && !day.date().isBefore(course.medicineChangedOn()))
 			.toList();
-		double level = level(told.stream().map(CourseDay::grade).toList(), BurdenChart::of);
+		double level = level(told.stream().map(CourseDay::grade).toList(),
+				(usual) -> BurdenChart.of(usual, course.design().burdenDays()));
 		return (level >= 1) ? Optional.of(found(level, told)) : Optional.empty();
 	}
 

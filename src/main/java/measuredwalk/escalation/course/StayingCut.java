@@ -21,7 +21,7 @@ final class StayingCut {
 			.filter((day) -> !day.date().isBefore(course.medicineChangedOn()))
 			.map(BeliefDay::toleranceMedian)
 			.toList();
-		double level = new CutChart(CutChart.LIMIT).level(medians);
+		double level = new CutChart(course.design().cutLimit()).level(medians);
 		return (level >= 1) ? Optional.of(found(level, medians, course)) : Optional.empty();
 	}
 

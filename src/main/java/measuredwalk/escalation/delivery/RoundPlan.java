@@ -14,9 +14,9 @@ import measuredwalk.escalation.OpeningHours;
  */
 final class RoundPlan {
 
-	private static final Duration EMERGENCY_PAUSE = Duration.ofMinutes(15);
+	static final Duration EMERGENCY_PAUSE = Duration.ofMinutes(15);
 
-	private static final int SAME_DAY_OPEN_MINUTES = 120;
+	static final int SAME_DAY_OPEN_MINUTES = 120;
 
 	private final AlertLevel level;
 

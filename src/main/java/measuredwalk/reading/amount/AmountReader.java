@@ -97,7 +97,8 @@ public final class AmountReader {
 		addParts(told);
 		boolean noWalk = told.isEmpty() && this.question == Question.WALK
 				&& !this.annotation.mentions(Category.NO_WALK).isEmpty();
-		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes, nightWords(placed));
+		return new Amounts(told, this.onsets, this.stiffMinutes, noWalk, this.wrongMinutes, nightWords(placed),
+				this.walks.places(told.size()));
 	}
 
 	/** 'two thirds of the way round' of a walk whose length is known. */

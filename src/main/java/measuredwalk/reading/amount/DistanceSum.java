@@ -86,13 +86,17 @@ final class DistanceSum {
 		return value;
 	}
 
+	private static boolean isAnd(Words words, int at) {
+		return words.is(at, "and") || words.is(at, "an");
+	}
+
 	private static boolean isThereAndBack(Placed placed, Words words) {
 		boolean back = false;
 		for (int at = placed.to(); at < Math.min(words.size(), placed.to() + 6); at++) {
 			if (words.isBreakBefore(at) || words.is(at, "total")) {
 				return back && !words.is(at, "total");
 			}
-			back |= (words.is(at, "back") && words.is(at - 1, "and"))
+			back |= ((words.is(at, "back") || words.is(at, "home")) && isAnd(words, at - 1))
 					|| (words.is(at, "way") && words.is(at - 1, "each"));
 			if (words.is(at, "there") && words.is(at + 1, "and")) {
 				return false;

@@ -3,6 +3,7 @@ package measuredwalk.reading.amount;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Category;
 import measuredwalk.reading.lexicon.Mention;
+import measuredwalk.reading.lexicon.WordClass;
 import measuredwalk.reading.observation.Observation;
 import measuredwalk.reading.words.Words;
 
@@ -12,6 +13,9 @@ final class Neighbours {
 	private final Annotation annotation;
 
 	private final Words words;
+
+	/** Words between the verb of walking and its amount at most, and one more. */
+	private static final int REACH_WALKED = 3;
 
 	Neighbours(Annotation annotation) {
 		this.annotation = annotation;
@@ -38,6 +42,18 @@ final class Neighbours {
 	boolean isWalkInSentence(Placed placed) {
 		for (Mention walk : this.annotation.mentions(Category.WALK)) {
 			if (this.annotation.clauses().sentenceOf(walk.from()) == sentence(placed)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** Whether it is what a walk took: 'did thirty minutes', 'we go 45 minutes'. */
+	boolean isWalked(Placed placed) {
+		for (Mention walk : this.annotation.mentions(Category.WALK)) {
+			if (walk.to() <= placed.from() && placed.from() - walk.to() < REACH_WALKED
+					&& this.annotation.clauses().of(walk.from()) == clause(placed)
+					&& this.annotation.is(walk.from() - 1, WordClass.PRONOUN)) {
 				return true;
 			}
 		}

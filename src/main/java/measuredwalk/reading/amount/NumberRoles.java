@@ -83,7 +83,8 @@ final class NumberRoles {
 		}
 		if (quantity instanceof Duration duration) {
 			double seconds = duration.seconds().value();
-			boolean moment = seconds == 60 && this.words.is(placed.from(), "a");
+			boolean moment = seconds == 60
+					&& (this.words.is(placed.from(), "a") || this.words.is(placed.from(), "first"));
 			return (moment || seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
 		}
 		return (quantity instanceof BareNumber number && isMinutes(number, placed)) ? timed(placed) : Role.NONE;
@@ -132,7 +133,9 @@ final class NumberRoles {
 		if (this.stiffness.has(placed)) {
 			return Role.STIFFNESS;
 		}
-		Role onset = this.cues.has("total", placed) ? null : this.onsets.of(placed);
+		boolean whole = this.cues.has("total", placed)
+				|| ((this.question == Question.MORNING || this.only) && this.near.isWalked(placed));
+		Role onset = whole ? null : this.onsets.of(placed);
 		if (onset != null) {
 			return onset;
 		}

@@ -44,7 +44,8 @@ final class OnsetRoles {
 
 	/** 'limped after half a mile': where it began, and no length of the walk. */
 	boolean isPlace(Placed placed) {
-		return (this.cues.before("onset", placed) || isFromEnd(placed)) && hasSignNear(placed, true);
+		return (this.cues.before("onset", placed) || this.cues.before("first", placed) || isFromEnd(placed))
+				&& hasSignNear(placed, true);
 	}
 
 	/** The part of a number among the minutes of the walk, or null when it has none. */

@@ -61,7 +61,7 @@ final class RelativeReader {
 	private @Nullable Double factorNear(Mention mention) {
 		for (int at = mention.from(); at >= Math.max(0, mention.from() - 5); at--) {
 			Double factor = FACTORS.get(this.words.form(at));
-			if (factor != null) {
+			if (factor != null && !isOfSign(at)) {
 				if (factor == 0.5 && this.words.is(at + 1, "times")) {
 					return this.words.is(at - 3, "two") || this.words.is(at - 3, "2") ? 2.5 : 1.5;
 				}
@@ -79,6 +79,12 @@ final class RelativeReader {
 			}
 		}
 		return doubleTime(mention);
+	}
+
+	/** 'Sick twice this morning' tells how often, not how long. */
+	private boolean isOfSign(int at) {
+		Mention before = (at > 0 && this.words.is(at, "twice")) ? this.annotation.coverOf(at - 1) : null;
+		return before != null && before.category() == Category.SIGN;
 	}
 
 	private @Nullable Double doubleTime(Mention mention) {

@@ -98,7 +98,7 @@ final class StiffnessRoles {
 			return true;
 		}
 		boolean hour = !(placed.quantity() instanceof Duration) && this.cues.before("hour-told", placed);
-		return this.stiffMorning && !hour
+		return this.stiffMorning && !hour && !this.near.isWalked(placed)
 				&& (placed.quantity() instanceof Duration || this.cues.has("eased", placed)
 						|| this.cues.before("loosened", placed) || this.cues.before("first", placed) || isAlone(placed)
 						|| this.words.is(placed.from() - 1, "in"));

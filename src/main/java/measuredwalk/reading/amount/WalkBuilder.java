@@ -106,6 +106,11 @@ final class WalkBuilder {
 		RelativeAmount relative = new RelativeReader(this.annotation, this.offset).read(this.question);
 		Double distance = DistanceSum.of(this.distances, this.annotation.words());
 		if (this.drafts.all().isEmpty()) {
+			if (this.distances.size() > 1 && !this.cues.of("several").isEmpty()) {
+				return this.distances.stream()
+					.map((each) -> new WalkTold(null, null, null, distance(each), null, null, null))
+					.toList();
+			}
 			if (distance != null || relative != null || this.measured) {
 				return List.of(new WalkTold(null, null, null, distance, this.starts.only(), null, relative));
 			}
@@ -117,9 +122,27 @@ final class WalkBuilder {
 		for (WalkDraft draft : this.drafts.all()) {
 			LocalTime begun = (draft.start != null) ? draft.start
 					: (this.drafts.all().size() == 1) ? this.starts.only() : null;
-			told.add(draft.told(told.isEmpty() ? distance : null, begun));
+			told.add(draft.told(
+					isEachMeasured() ? distance(this.distances.get(told.size())) : told.isEmpty() ? distance : null,
+					begun));
 		}
 		return told;
+	}
+
+	/** '20 min, 1.2 km this morning and 15 min, 900 m tonight'. */
+	private boolean isEachMeasured() {
+		return this.distances.size() > 1 && this.distances.size() == this.drafts.all().size();
+	}
+
+	private @Nullable Double distance(Placed placed) {
+		return DistanceSum.of(List.of(placed), this.annotation.words());
+	}
+
+	/** For each walk the word that its length stands at, -1 where that is not known. */
+	List<Integer> places(int walks) {
+		List<WalkDraft> all = this.drafts.all();
+		return (all.size() == walks) ? all.stream().map((draft) -> draft.placed().from()).toList()
+				: Collections.nCopies(walks, -1);
 	}
 
 	/** 'at 20 he sat and I carried him': the walk was 20 minutes. */

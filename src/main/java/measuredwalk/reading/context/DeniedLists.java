@@ -11,6 +11,9 @@ final class DeniedLists {
 	/** A list joined by 'or' may be long. */
 	private static final int REACH = 20;
 
+	/** Words between 'and his' and the verb at most. */
+	private static final int REACH_SUBJECT = 3;
+
 	private final Annotation annotation;
 
 	private final Words words;
@@ -23,7 +26,18 @@ final class DeniedLists {
 	/** Whether a denial before a word ends at it: at 'but', and at 'and he'. */
 	boolean endsScope(int at) {
 		return this.annotation.isTermination(at)
-				|| (this.words.is(at, "and") && (isStatement(at + 1) || isFavourable(at + 1)));
+				|| (this.words.is(at, "and") && (isStatement(at + 1) || isFavourable(at + 1) || isNewSubject(at + 1)));
+	}
+
+	/** 'with nothing coming up and his tummy is tight': what 'and' adds is its own. */
+	private boolean isNewSubject(int at) {
+		boolean possessed = this.words.is(at, "his") || this.words.is(at, "her") || this.words.is(at, "the");
+		for (int next = at + 1; possessed && next <= at + REACH_SUBJECT; next++) {
+			if (this.annotation.is(next, WordClass.STATING)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** 'not sick and stool normal': the good news behind 'and' is not denied. */

@@ -85,7 +85,8 @@ final class LaterDenial {
 		if (cue.value().equals("after")) {
 			return !cue.entry().has("eased") || (isWhole(cue) && !hasNumber(to, cue.to() + REACH));
 		}
-		return cue.length() == 1 && this.words.isBreakBefore(cue.from()) && this.words.isBreakBefore(cue.to())
+		boolean apart = cue.from() == to || this.words.isBreakBefore(cue.from());
+		return cue.length() == 1 && apart && this.words.isBreakBefore(cue.to())
 				&& !this.words.isSentenceBefore(cue.from());
 	}
 

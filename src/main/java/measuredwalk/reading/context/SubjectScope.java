@@ -112,7 +112,8 @@ final class SubjectScope {
 		}
 		for (int at = writer.to(); at < from; at++) {
 			Mention cover = this.annotation.coverOf(at);
-			if (cover != null && cover.category() == Category.NEGATION && cover.entry().has("embedding")) {
+			if (cover != null && (cover.category() == Category.HYPOTHESIS
+					|| (cover.category() == Category.NEGATION && cover.entry().has("embedding")))) {
 				return false;
 			}
 			if ((this.annotation.isTermination(at) && !this.words.is(at, "who")) || this.words.isBreakBefore(at)
@@ -141,7 +142,7 @@ final class SubjectScope {
 	}
 
 	private boolean reaches(Mention other, int from) {
-		if (isSelfBetween(other.to(), from)) {
+		if (isSelfBetween(other.to(), from) || hasTheDogOut(other)) {
 			return false;
 		}
 		boolean met = this.annotation.is(other.from() - 1, WordClass.MET) && !this.words.is(other.from(), "there");
@@ -149,7 +150,8 @@ final class SubjectScope {
 		for (int at = other.to(); at < from; at++) {
 			turned |= this.words.is(at, "but") || this.words.is(at, "though");
 			if (this.annotation.is(at, WordClass.TELLING) && at - other.to() <= 2) {
-				return this.words.is(at + 1, "his") || this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs");
+				return this.words.is(at + 1, "hers") || this.words.is(at + 1, "theirs")
+						|| (this.words.is(at + 1, "his") && this.annotation.is(at + 2, WordClass.LINKING));
 			}
 			if ((turned && isOfDog(at)) || (isPassedOver(other, at) && this.annotation.is(at, WordClass.HE_OR_SHE))) {
 				return false;
@@ -160,6 +162,15 @@ final class SubjectScope {
 			}
 		}
 		return true;
+	}
+
+	/** 'my husband walked her, 25 minutes and no limp' tells of the dog. */
+	private boolean hasTheDogOut(Mention other) {
+		if (other.value().equals("dog") || !this.annotation.is(other.to(), WordClass.WALKING_DOG)) {
+			return false;
+		}
+		return this.annotation.is(other.to() + 1, WordClass.DOG_PRONOUN) || this.words.is(other.to() + 1, "the")
+				|| isOfDog(other.to() + 1);
 	}
 
 	/** 'my hip hurts, he is fine'; 'the kids came, she was slow'. */

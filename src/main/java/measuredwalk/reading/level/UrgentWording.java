@@ -13,6 +13,8 @@ import java.util.TreeMap;
 
 import measuredwalk.reading.Level;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.signs.Basis;
+import measuredwalk.signs.Grade;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,15 +31,17 @@ public final class UrgentWording {
 	 * By the table that the training prints: messages of authors who are left out of the
 	 * learning are raised wrongly about once in ten at this chance.
 	 */
-	private static final double URGENT_AT = 0.8;
+	private static final double URGENT_AT = 0.85;
 
 	private static final double EMERGENCY_AT = 0.6;
 
 	private static final String REASON = "worded like what cannot wait";
 
-	private static final LevelRule EMERGENCY = new LevelRule(REASON, Level.EMERGENCY, (found) -> true);
+	private static final Basis LEARNED = Basis.of(Grade.S, "learned from labelled messages; docs/reading-accuracy.md");
 
-	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, (found) -> true);
+	private static final LevelRule EMERGENCY = new LevelRule(REASON, Level.EMERGENCY, LEARNED, (found) -> true);
+
+	private static final LevelRule SAME_DAY = new LevelRule(REASON, Level.SAME_DAY, LEARNED, (found) -> true);
 
 	/** The runs that have weights, in rising order. */
 	private final long[] runs;
@@ -84,14 +88,23 @@ public final class UrgentWording {
 	}
 
 	/**
+	 * The rules that the wording alone can meet.
+	 * @return the rules, the most serious first
+	 */
+	public static List<LevelRule> rules() {
+		return List.of(EMERGENCY, SAME_DAY);
+	}
+
+	/**
 	 * The rule that the wording alone meets.
 	 * @param annotation the message
 	 * @param dogName the dog's name, or null
+	 * @param ordinary what the rules read in it that many a day has
 	 * @return a rule of the level emergency or same-day, or null when neither is likely
 	 * enough
 	 */
-	public @Nullable LevelRule rule(Annotation annotation, @Nullable String dogName) {
-		double[] chances = chances(annotation, dogName);
+	public @Nullable LevelRule rule(Annotation annotation, @Nullable String dogName, OrdinaryFindings ordinary) {
+		double[] chances = chances(annotation, dogName, ordinary);
 		if (chances[0] < URGENT_AT) {
 			return null;
 		}
@@ -102,20 +115,23 @@ public final class UrgentWording {
 	 * How likely the message is urgent, and how likely it is an emergency, as far as its
 	 * wording goes.
 	 */
-	double[] chances(Annotation annotation, @Nullable String dogName) {
+	double[] chances(Annotation annotation, @Nullable String dogName, OrdinaryFindings ordinary) {
 		long[] told = WordRuns.of(annotation, dogName);
-		double urgent = 0;
-		double emergency = 0;
-		for (long run : told) {
-			int at = Arrays.binarySearch(this.runs, run);
-			if (at >= 0) {
-				urgent += this.urgentWeights[at];
-				emergency += this.emergencyWeights[at];
-			}
-		}
 		double scale = 1 / Math.sqrt(Math.max(1, told.length));
-		return new double[] { logistic(this.urgentStart + urgent * scale),
-				logistic(this.emergencyStart + emergency * scale) };
+		double[] odds = { this.urgentStart, this.emergencyStart };
+		for (long run : told) {
+			add(odds, run, scale);
+		}
+		ordinary.names().forEach((name) -> add(odds, WordRuns.of(name), OrdinaryFindings.VALUE));
+		return new double[] { logistic(odds[0]), logistic(odds[1]) };
+	}
+
+	private void add(double[] odds, long run, double value) {
+		int at = Arrays.binarySearch(this.runs, run);
+		if (at >= 0) {
+			odds[0] += this.urgentWeights[at] * value;
+			odds[1] += this.emergencyWeights[at] * value;
+		}
 	}
 
 	private static double logistic(double odds) {

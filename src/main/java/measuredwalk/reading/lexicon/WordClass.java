@@ -32,6 +32,8 @@ public enum WordClass {
 	MET,
 	/** 'my son says she fell': what is told is of the dog again. */
 	TELLING,
+	/** What a person does who has the dog out: 'Sam took her, no limp'. */
+	WALKING_DOG,
 	/** He and she. */
 	HE_OR_SHE,
 	/** What stands for the dog in any place of a sentence. */
@@ -44,6 +46,8 @@ public enum WordClass {
 	CLOSING,
 	/** Words before 'back' that make it a direction. */
 	MOVING,
+	/** Words by which a sign, not the walk, is said to come back. */
+	RETURNING,
 	/** Words before 'right' that make it no side. */
 	RIGHTED,
 	/** Words before 'back' that make it a leg after all. */

@@ -67,11 +67,15 @@ public final class EmergencyScreen {
 	}
 
 	/**
-	 * The 'heat' of 'no heat in it'; the denial itself may be one of the words that are
-	 * looked for, as in 'no weight on it'.
+	 * The 'heat' of 'no heat in it' and the stop of 'when we stopped'; the denial itself
+	 * may be one of the words that are looked for, as in 'no weight on it'.
 	 */
 	private static boolean isDenied(Words words, int at, int @Nullable [] places) {
-		return at > 0 && !words.isBreakBefore(at) && (words.is(at - 1, "no") || words.is(at - 1, "without"))
+		if (at > 0 && words.is(at - 1, "we") && words.form(at).startsWith("stop")) {
+			return true;
+		}
+		return at > 0 && !words.isBreakBefore(at)
+				&& (words.is(at - 1, "no") || words.is(at - 1, "not") || words.is(at - 1, "without"))
 				&& (places == null || Arrays.stream(places).noneMatch((place) -> place == at - 1));
 	}
 

@@ -91,13 +91,48 @@ final class Moments {
 			boolean opening = observations.stream().noneMatch((seen) -> isBefore(seen, moment));
 			for (int index = 0; index < observations.size(); index++) {
 				Observation seen = observations.get(index);
-				boolean dated = isInClause(seen, moment)
-						|| (opening && seen.sign().present() && isInSentence(seen, moment) && !isOfWalk(moment, seen));
+				boolean dated = isInClause(seen, moment) || (seen.sign().present() && isInSentence(seen, moment)
+						&& (opening || goesOn(moment, seen)) && !isOfWalk(moment, seen)) || isBothDenied(seen, moment);
 				if (seen.sign().when() == null && dated && !isMomentBetween(seen.mention(), moment)) {
 					observations.set(index, seen.with(at(seen.sign(), moment)));
 				}
 			}
 		}
+	}
+
+	/** 'whining overnight and he was restless': the night goes on to the next sign. */
+	private boolean goesOn(Mention moment, Observation seen) {
+		if (!DAY_PARTS.contains(Coded.of(Moment.class, moment.value())) || seen.mention().from() < moment.to()) {
+			return false;
+		}
+		for (int at = moment.to(); at < seen.mention().from(); at++) {
+			if (this.words.is(at, "but") || this.words.is(at, "though") || isNow(at)) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private boolean isNow(int at) {
+		Mention cover = this.annotation.coverOf(at);
+		return cover != null && cover.category() == Category.NOW;
+	}
+
+	/**
+	 * 'no crying and no pacing in the night': what 'and' joins was denied of one time.
+	 */
+	private boolean isBothDenied(Observation seen, Mention moment) {
+		return !seen.sign().present() && seen.mention().to() < moment.from() && isInSentence(seen, moment)
+				&& !this.words.isBreakBefore(moment.from()) && isUnbroken(seen.mention().to(), moment.from());
+	}
+
+	private boolean isUnbroken(int from, int to) {
+		for (int at = from; at < to; at++) {
+			if (this.words.isBreakBefore(at) || this.words.is(at, "but")) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private boolean isOfWalk(Mention moment, Observation seen) {
@@ -156,15 +191,22 @@ final class Moments {
 					.noneMatch((seen) -> this.annotation.clauses().of(seen.mention().from()) == clause);
 	}
 
-	/** 'after' alone, 'came in' in mid-sentence and 'since this morning' date nothing. */
+	/**
+	 * 'after' alone, 'came in' in mid-sentence, 'since this morning' and 'the limp came
+	 * back' date nothing.
+	 */
 	private boolean isIdle(Mention mention) {
+		if (this.annotation.is(mention.from(), WordClass.RETURNING) && this.words.is(mention.to() - 1, "back")
+				&& this.annotation.mentions(Category.SIGN).stream().anyMatch((sign) -> sign.to() == mention.from())) {
+			return true;
+		}
 		return (mention.entry().has("weak") && !isClosing(mention)) || isSince(mention)
 				|| (mention.entry().has("opening") && !this.words.isBreakBefore(mention.from()));
 	}
 
-	/** 'since this morning' is now. */
+	/** 'since this morning' is now; 'since last night' was seen then as well. */
 	private boolean isSince(Mention mention) {
-		return this.words.is(mention.from() - 1, "since")
+		return (this.words.is(mention.from() - 1, "since") && !this.words.is(mention.from(), "last"))
 				|| (this.words.is(mention.from() - 2, "since") && this.words.is(mention.from() - 1, "yesterday"));
 	}
 

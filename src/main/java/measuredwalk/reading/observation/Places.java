@@ -58,7 +58,7 @@ final class Places {
 			limb = Coded.of(Limb.class, mention.value());
 		}
 		observations.set(best, observations.get(best)
-			.with(new Sign(sign.kind(), true, sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
+			.with(new Sign(sign.kind(), sign.present(), sign.severity(), side, limb, sign.when(), sign.onsetMinute())));
 	}
 
 	/** 'sore on the front right and it was swollen': the place is that of 'it'. */
@@ -91,7 +91,8 @@ final class Places {
 		int nearest = Integer.MAX_VALUE;
 		for (int index = 0; index < observations.size(); index++) {
 			Sign sign = observations.get(index).sign();
-			if (sign.present() && PLACED.contains(sign.kind())) {
+			boolean told = sign.present() || isInClause(observations.get(index).mention(), mention);
+			if (told && PLACED.contains(sign.kind())) {
 				int distance = this.nearness.distance(observations.get(index).mention(), mention);
 				if (distance < nearest) {
 					best = index;
@@ -100,6 +101,11 @@ final class Places {
 			}
 		}
 		return best;
+	}
+
+	/** A denied sign has a place only in its own clause: 'no limp on the back right'. */
+	private boolean isInClause(Mention sign, Mention place) {
+		return this.annotation.clauses().of(sign.from()) == this.annotation.clauses().of(place.from());
 	}
 
 	private boolean isDenied(Mention mention) {
@@ -117,11 +123,13 @@ final class Places {
 		return false;
 	}
 
-	/** 'came back', 'the back of the car', 'coming right': no leg, no side. */
+	/**
+	 * 'came back', 'the limp is back', 'the back of the car', 'coming right': no place.
+	 */
 	private boolean isDirection(Mention mention) {
 		int before = mention.from() - 1;
 		if (mention.length() == 1 && this.words.is(mention.from(), "right")) {
-			return this.annotation.is(before, WordClass.RIGHTED);
+			return this.annotation.is(before, WordClass.RIGHTED) || isDegree(mention);
 		}
 		if (mention.length() > 1 || !this.words.is(mention.from(), "back")) {
 			return false;
@@ -129,8 +137,16 @@ final class Places {
 		boolean counted = before >= 0 && this.words.isBreakBefore(mention.to())
 				&& Character.isDigit(this.words.form(before).charAt(0));
 		boolean onward = this.annotation.is(mention.to(), WordClass.ONWARD) && !this.words.isBreakBefore(mention.to());
-		return counted || this.annotation.is(before, WordClass.MOVING)
+		boolean returned = this.words.is(before, "is")
+				&& (this.words.isBreakBefore(mention.to()) || this.words.is(mention.to(), "again"));
+		return counted || returned || this.annotation.is(before, WordClass.MOVING)
 				|| (onward && !this.annotation.is(before, WordClass.SIDED_BEFORE));
+	}
+
+	/** 'she were right stiff' is how stiff; 'back right lame' is where. */
+	private boolean isDegree(Mention right) {
+		return this.annotation.mentions(Category.SEVERITY).stream().anyMatch((grade) -> grade.from() == right.from())
+				&& this.annotation.mentions(Category.LIMB).stream().noneMatch((limb) -> limb.to() == right.from());
 	}
 
 }

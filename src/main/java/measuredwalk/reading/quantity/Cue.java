@@ -29,6 +29,8 @@ enum Cue {
 	WALK,
 	/** Before 'one' it makes a pronoun of it: 'that one'. */
 	DETERMINER,
+	/** Before 'one' and a number it makes a pronoun of it: 'the second one fifteen'. */
+	POINTING,
 	/** A month; its number is the value of the word. */
 	MONTH
 

@@ -15,6 +15,22 @@ final class Terms {
 	Terms(List<Token> tokens) {
 		this.tokens = tokens;
 		this.terms = Lexicon.termsOf(tokens);
+		for (int at = 1; at < this.terms.length; at++) {
+			if (isPronounOne(at)) {
+				this.terms[at] = Term.NONE;
+			}
+		}
+	}
+
+	/** 'the second one fifteen minutes' is no 115. */
+	private boolean isPronounOne(int at) {
+		if (!is(at, "one") || !cue(at - 1, Cue.POINTING)) {
+			return false;
+		}
+		return switch (numeral(at + 1)) {
+			case DIGIT, TEEN, TENS, FIGURES -> true;
+			default -> false;
+		};
 	}
 
 	int size() {

@@ -16,7 +16,14 @@ final class Contraction {
 	private static final java.util.Set<String> PRONOUNS = java.util.Set.of("he", "she", "it", "that", "there", "what",
 			"who", "here", "where", "how", "everything", "nothing", "all");
 
+	private static final java.util.Set<String> PERSONS = java.util.Set.of("i", "you", "we", "they");
+
 	private Contraction() {
+	}
+
+	/** "she'd" is 'she would'; "wee'd" is no such thing. */
+	private static boolean isSubject(String word) {
+		return PRONOUNS.contains(word) || PERSONS.contains(word);
 	}
 
 	/**
@@ -38,6 +45,9 @@ final class Contraction {
 		String rest = word.substring(apostrophe + 1);
 		if (rest.equals("s")) {
 			return PRONOUNS.contains(word.substring(0, apostrophe)) ? "is" : null;
+		}
+		if (rest.equals("d") && !isSubject(word.substring(0, apostrophe))) {
+			return null;
 		}
 		return VERBS.get(rest);
 	}

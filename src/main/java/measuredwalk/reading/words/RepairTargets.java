@@ -18,7 +18,8 @@ final class RepairTargets {
 			"could", "should", "they", "there", "their", "have", "from", "until", "always", "never", "whole", "nothing",
 			"anything", "something", "coming", "bed", "sofa", "stairs", "floor", "working", "sorry", "late", "reply",
 			"off", "been", "what", "which", "where", "while", "other", "another", "few", "far", "long", "short", "gave",
-			"hasn't", "didn't", "tablets", "altogether", "together");
+			"didnt", "doesnt", "wasnt", "isnt", "hasnt", "couldnt", "wouldnt", "wont", "cant", "dont", "tablets",
+			"altogether", "together");
 
 	private RepairTargets() {
 	}

@@ -56,7 +56,7 @@ public final class WordReader {
 			boolean suffix = before != null && isSuffix(token, before);
 			repaired.add((token.kind() == Token.Kind.WORD && !suffix) ? repaired(token, text, name) : token);
 		}
-		HeardNumbers.repair(repaired);
+		HeardWords.repair(repaired);
 		return new WordsBuilder(this.lexicon, this.english, name, repaired.size()).build(repaired);
 	}
 
@@ -65,7 +65,8 @@ public final class WordReader {
 		boolean behindNumber = before.kind() == Token.Kind.NUMBER;
 		boolean joined = behindNumber && token.start() == before.end()
 				&& token.end() - token.start() <= MOST_SUFFIX_LETTERS;
-		return joined || (token.word().equals("k") && (behindNumber || before.word().equals("a")));
+		boolean kilometres = token.word().equals("k") || token.word().equals("k's");
+		return joined || (kilometres && (behindNumber || before.word().equals("a")));
 	}
 
 	/**
@@ -94,7 +95,7 @@ public final class WordReader {
 			return token;
 		}
 		String meant = this.speller.repaired(word);
-		return (meant == null) ? token : token.withWord(meant);
+		return (meant == null) ? token : token.withWord(this.shortForms.writtenOut(meant));
 	}
 
 	/** A capital inside a sentence: 'with Rex', which is nobody's slip. */

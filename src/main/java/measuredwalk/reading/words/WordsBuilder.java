@@ -2,6 +2,7 @@ package measuredwalk.reading.words;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.Token;
 import measuredwalk.reading.lexicon.Lexicon;
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 final class WordsBuilder {
 
 	private static final int[] NOTHING = {};
+
+	/** Words that are written short with a full stop, which ends no sentence. */
+	private static final Set<String> ABBREVIATED = Set.of("approx", "abt", "vs", "dr", "st", "e.g", "i.e");
 
 	private final Lexicon lexicon;
 
@@ -79,6 +83,9 @@ final class WordsBuilder {
 		}
 		if (mark == '.' && index > 0 && tokens.get(index - 1).is(".")) {
 			return '-';
+		}
+		if (mark == '.' && index > 0 && ABBREVIATED.contains(tokens.get(index - 1).word())) {
+			return 0;
 		}
 		return mark;
 	}

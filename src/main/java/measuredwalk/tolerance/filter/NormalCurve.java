@@ -14,9 +14,6 @@ public final class NormalCurve {
 	/** Beyond this many standard deviations the curve counts as 0 or 1. */
 	static final double REACH = 8.5;
 
-	/** In a sequence, what is under 1e-11 counts as 0. */
-	private static final double SURE = 6.8;
-
 	private static final int PER_UNIT = 128;
 
 	private static final int CELLS = (int) (2 * REACH * PER_UNIT);
@@ -66,22 +63,6 @@ public final class NormalCurve {
 	 */
 	public static double density(double z) {
 		return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-	}
-
-	/**
-	 * Fills the chance below an evenly falling sequence of values.
-	 * @param first the value at the first place
-	 * @param fall how much less each next value is, above 0
-	 * @param chances filled whole
-	 */
-	public static void below(double first, double fall, double[] chances) {
-		int surely = (int) Math.max(0, Math.min(chances.length, Math.floor((first - SURE) / fall)));
-		int never = (int) Math.max(surely, Math.min(chances.length, Math.ceil((first + SURE) / fall)));
-		java.util.Arrays.fill(chances, 0, surely, 1);
-		for (int i = surely; i < never; i++) {
-			chances[i] = below(first - i * fall);
-		}
-		java.util.Arrays.fill(chances, never, chances.length, 0);
 	}
 
 	private static double lowerTail(double z) {

@@ -16,6 +16,8 @@ public final class ThresholdCurve {
 
 	private final double spread;
 
+	private final FallingNormal falling;
+
 	/**
 	 * The curve.
 	 * @param logThresholds natural logarithms of the thresholds
@@ -24,6 +26,7 @@ public final class ThresholdCurve {
 	public ThresholdCurve(Grid logThresholds, double spread) {
 		this.logThresholds = logThresholds;
 		this.spread = spread;
+		this.falling = new FallingNormal(logThresholds.step() / spread);
 	}
 
 	/**
@@ -42,8 +45,7 @@ public final class ThresholdCurve {
 	public double[] by(double dose) {
 		double[] chances = new double[this.logThresholds.size()];
 		if (dose > 0) {
-			NormalCurve.below((Math.log(dose) - this.logThresholds.start()) / this.spread,
-					this.logThresholds.step() / this.spread, chances);
+			this.falling.fill((Math.log(dose) - this.logThresholds.start()) / this.spread, chances);
 		}
 		return chances;
 	}

@@ -179,7 +179,8 @@ class ClinicBrowserTests {
 		login();
 		String home = "/clinic/dogs/" + dog.id();
 		for (String page : List.of("/clinic", home, home + "/report", "/clinic/dogs/new", "/clinic/people",
-				"/clinic/settings", "/clinic/audit", "/clinic/alerts/" + alert.id(), "/clinic/dogs")) {
+				"/clinic/settings", "/clinic/rules", "/clinic/record", "/clinic/audit", "/clinic/alerts/" + alert.id(),
+				"/clinic/dogs")) {
 			go(page);
 			isAccessible(page + " " + width);
 		}

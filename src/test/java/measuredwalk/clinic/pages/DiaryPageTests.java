@@ -65,11 +65,35 @@ class DiaryPageTests {
 	}
 
 	@Test
+	void whatMadeAWalkHarderIsReadFromADiaryToo() {
+		String diary = "date,minutes,said\n2026-03-01,20,on the beach\n2026-03-02,,25 mins up the hill and no stairs\n";
+		assertThat(preview(diary)).contains("20 min; harder: rough ground", "25 min; harder: hills");
+		store(diary);
+		assertThat(journal().get("walks").get(0).get("loads").toString()).isEqualTo("[\"rough-ground\"]");
+		assertThat(journal().get("walks").get(1).get("loads").toString()).isEqualTo("[\"hills\"]");
+	}
+
+	@Test
 	void theSameDiaryBroughtTwiceIsStoredOnce() {
 		store(DIARY);
 		assertThat(preview(DIARY)).contains("0 of 6 rows would be stored", "The journal has this already");
 		store(DIARY);
 		assertThat(journal().get("walks")).hasSize(2);
+	}
+
+	@Test
+	void aDistanceOrAShareOfTheUsualIsTurnedIntoMinutesAsInTheChatAndStoredOnce() {
+		String diary = """
+				date,about,said
+				2026-03-01,walk,20 mins
+				2026-03-02,walk,half the usual
+				2026-03-03,walk,we went 900 metres
+				""";
+		assertThat(preview(diary)).contains("3 of 3 rows would be stored");
+		store(diary);
+		assertThat(journal().get("walks")).extracting((walk) -> walk.get("minutes").asDouble())
+			.containsExactly(20.0, 10.0, 20.0);
+		assertThat(preview(diary)).contains("0 of 3 rows would be stored");
 	}
 
 	@Test

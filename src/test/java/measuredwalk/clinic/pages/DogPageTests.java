@@ -50,6 +50,22 @@ class DogPageTests {
 	}
 
 	@Test
+	void whatMadeAWalkHarderStandsInTheTableInTheJournalAndInTheApi() {
+		Dog dog = this.patient.knownFor(21);
+		assertThat(page(dog)).contains("16 (hills, play)", "Walk at 08:30: 16 min; harder: hills, play; slowing");
+		assertThat(this.caller.api("GET", "/api/dogs/" + dog.id() + "/export", "clinic:rehearsal", "").body())
+			.contains("\"loads\":[\"hills\",\"play\"]", "\"loads\":[]");
+	}
+
+	@Test
+	void theRecordNamesTheDogThatWasSeen() {
+		Dog dog = this.patient.knownFor(3);
+		page(dog);
+		assertThat(this.caller.get("/clinic/record").body())
+			.contains("/clinic/record?about=" + dog.id() + "\">" + dog.name() + "</a>");
+	}
+
+	@Test
 	void theCalibrationIsShownFromThirtyWalksOn() {
 		assertThat(page(this.patient.knownFor(14))).contains("Shown from 30 walks told of; there are 24.")
 			.doesNotContain("Signs expected");

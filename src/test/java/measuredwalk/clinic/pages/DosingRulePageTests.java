@@ -87,9 +87,9 @@ class DosingRulePageTests {
 	}
 
 	@Test
-	void everyNumberInUseStandsThereWithNameUnitRangeDefaultGradeAndSource() {
+	void everyNumberStandsThereWithNameUnitRangeDefaultGradeAndSource() {
 		String page = page();
-		for (DosingSetting setting : DosingRules.inUse()) {
+		for (DosingSetting setting : DosingSetting.values()) {
 			assertThat(page).contains("id=\"" + setting.code() + "\"");
 		}
 		assertThat(page).contains("Rest after a bad morning", "<span>days</span>",
@@ -98,9 +98,18 @@ class DosingRulePageTests {
 	}
 
 	@Test
-	void numbersThatNothingReadsAreNotOffered() {
-		assertThat(page()).doesNotContain("id=\"hills\"", "Load factors");
-		assertThat(set("hills", "2").statusCode()).isEqualTo(404);
+	void whatALoadCountsForIsSetAsTheRestIs() {
+		set("hills", "2");
+		assertThat(page()).contains("Load factors", "Hills is saved", "Set by fern,");
+		assertThat(this.record.newest("", 1)).singleElement()
+			.satisfies((line) -> assertThat(line.about()).isEqualTo("hills: 1.2 to 2 (a factor)"));
+		this.caller.post(PAGE, PAGE + "/dosing", Map.of("setting", "hills", "amount", "2", "back", "true"));
+		assertThat(this.rules.current()).isEqualTo(DosingSettings.standard());
+	}
+
+	@Test
+	void aNumberThatThereIsNotIsRefused() {
+		assertThat(set("colour", "2").statusCode()).isEqualTo(404);
 	}
 
 	@Test

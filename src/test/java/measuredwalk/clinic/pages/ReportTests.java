@@ -18,6 +18,8 @@ import measuredwalk.escalation.Alert;
 import measuredwalk.escalation.AlertLevel;
 import measuredwalk.escalation.Alerts;
 import measuredwalk.escalation.Evidence;
+import measuredwalk.files.PaperSize;
+import measuredwalk.files.PdfLayout;
 import measuredwalk.household.Dog;
 import measuredwalk.household.DogChange;
 import measuredwalk.household.Households;
@@ -126,7 +128,7 @@ class ReportTests {
 		try {
 			String place = "http://127.0.0.1:" + server.getAddress().getPort();
 			Picture picture = TimelinePicture.of("Sorrel", new ArrayList<>(), 720);
-			byte[] file = ReportPdf.laidOut(
+			byte[] file = PdfLayout.laidOut(
 					"<html lang='en'><head><title>t</title><meta name='description' content='d'/><link rel='stylesheet' href='"
 							+ place + "/a.css'/></head><body style='font-family: Liberation Sans'><img alt='x' src='"
 							+ place + "/a.png'/><img alt='x' src='file:///etc/hostname'/>words</body></html>",

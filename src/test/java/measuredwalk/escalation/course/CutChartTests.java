@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import measuredwalk.escalation.ReviewDesign;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,7 +15,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class CutChartTests {
 
-	private static final CutChart CHART = new CutChart(CutChart.LIMIT);
+	private static final CutChart CHART = new CutChart(ReviewDesign.KEENER.cutLimit());
 
 	private static List<Double> days(int before, double then, int after, double now) {
 		List<Double> days = new ArrayList<>(Collections.nCopies(before, then));
@@ -55,7 +56,9 @@ class CutChartTests {
 		List<BeliefDay> beliefs = IntStream.range(0, medians.size())
 			.mapToObj((i) -> new BeliefDay(first.plusDays(i), medians.get(i)))
 			.toList();
-		DogCourse course = DogCourse.of(List.of(), List.of(), first, first.plusDays(71)).withBeliefs(beliefs);
+		DogCourse course = DogCourse.of(List.of(), List.of(), first, first.plusDays(71))
+			.withDesign(ReviewDesign.KEENER)
+			.withBeliefs(beliefs);
 		assertThat(StayingCut.in(course).orElseThrow().reason())
 			.startsWith("Walks cut and staying cut: the tolerance is put at 22 min, 30 min in the weeks before");
 		assertThat(StayingCut.in(course.withMedicineChangedOn(first.plusDays(58)))).isEmpty();

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import measuredwalk.escalation.ReviewDesign;
 import measuredwalk.surveillance.Cusum;
 import measuredwalk.surveillance.RunLengths;
 import measuredwalk.tolerance.simulation.SimulatedCourse;
@@ -64,13 +65,16 @@ final class PileUpFigures {
 				rules.put(bad + " days in 7 of grade " + grade + " or worse", badDays(bad, grade));
 			}
 		}
-		for (double every : new double[] { 60, 180, 540 }) {
+		for (double every : new double[] { 60, 180, 540, 1080, 2160 }) {
 			rules.put("burden chart, false alarm every " + Math.round(every), burden(every));
 		}
-		for (double limit : new double[] { 0.5, 0.7, 1.0, 1.5, 2.0 }) {
+		for (double limit : new double[] { 0.5, 0.7, 1.0, 1.5, 2.0, 3.0 }) {
 			rules.put("cut chart, limit " + limit, cut(limit));
 		}
-		rules.put("either chart, 180 and 1.0", either(burden(180), cut(1.0)));
+		for (ReviewDesign design : ReviewDesign.values()) {
+			rules.put("either chart, " + design.code() + ": " + Math.round(design.burdenDays()) + " and "
+					+ design.cutLimit(), either(burden(design.burdenDays()), cut(design.cutLimit())));
+		}
 		return rules;
 	}
 
@@ -177,6 +181,20 @@ final class PileUpFigures {
 		return day.worse() ? Math.max(1, worst) : worst;
 	}
 
+	/** Exact run lengths of the designs for independent days, by what is usual. */
+	private void printDesigns() {
+		int[][] baselines = { { 28, 0, 0, 0 }, { 20, 6, 2, 0 }, { 14, 14, 0, 0 }, { 0, 28, 0, 0 }, { 7, 14, 6, 1 } };
+		for (ReviewDesign design : ReviewDesign.values()) {
+			for (int[] days : baselines) {
+				UsualDays usual = BurdenChartTests.usual(days[0], days[1], days[2], days[3]);
+				Cusum chart = BurdenChart.of(usual, design.burdenDays()).cusum();
+				this.out.printf(Locale.ROOT, "| %s | %d, %d, %d, %d | %.3f | %.3f | %.0f | %.1f |%n", design.code(),
+						days[0], days[1], days[2], days[3], chart.reference(), chart.limit(),
+						BurdenChart.falseAlarmEvery(chart, usual), BurdenChartTests.daysToARise(usual, design));
+			}
+		}
+	}
+
 	/**
 	 * Exact run lengths for independent days with the spread of these in-control days.
 	 */
@@ -189,6 +207,7 @@ final class PileUpFigures {
 			}
 		}
 		double[] sorted = scores.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+		printDesigns();
 		this.out.println();
 		for (double limit : new double[] { 0.5, 0.7, 1.0, 1.5, 2.0 }) {
 			RunLengths exact = RunLengths.continuous(new Cusum(CutChart.REFERENCE, limit),

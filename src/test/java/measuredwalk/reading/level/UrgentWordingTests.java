@@ -24,12 +24,14 @@ class UrgentWordingTests {
 
 	private static final UrgentWording WORDING = UrgentWording.standard();
 
+	private static final OrdinaryFindings NOTHING = OrdinaryFindings.of(List.of(), null, false);
+
 	private Annotation annotated(String text, String dogName) {
 		return Annotation.of(READER.read(text, dogName), LEXICON);
 	}
 
 	private LevelRule rule(String text) {
-		return WORDING.rule(annotated(text, "Thistle"), "Thistle");
+		return WORDING.rule(annotated(text, "Thistle"), "Thistle", NOTHING);
 	}
 
 	@ParameterizedTest
@@ -71,8 +73,10 @@ class UrgentWordingTests {
 
 	@Test
 	void theDogsNameAndFiguresMakeNoDifference() {
-		double[] one = WORDING.chances(annotated("Thistle had 20 minutes and went down", "Thistle"), "Thistle");
-		double[] other = WORDING.chances(annotated("Bracken had 35 minutes and went down", "Bracken"), "Bracken");
+		double[] one = WORDING.chances(annotated("Thistle had 20 minutes and went down", "Thistle"), "Thistle",
+				NOTHING);
+		double[] other = WORDING.chances(annotated("Bracken had 35 minutes and went down", "Bracken"), "Bracken",
+				NOTHING);
 		assertThat(one).isEqualTo(other);
 	}
 

@@ -3,6 +3,7 @@ package measuredwalk.reading.level;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,10 @@ import de.bwaldvogel.liblinear.Model;
 import de.bwaldvogel.liblinear.Parameter;
 import de.bwaldvogel.liblinear.Problem;
 import de.bwaldvogel.liblinear.SolverType;
+import measuredwalk.reading.MessageReader;
+import measuredwalk.reading.OwnerMessage;
+import measuredwalk.reading.Question;
+import measuredwalk.reading.Reading;
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.lexicon.Lexicon;
 import measuredwalk.reading.score.LabelledMessage;
@@ -40,7 +45,8 @@ final class UrgentWordingTraining {
 	private static final Path WEIGHTS = Path.of("src/main/resources/measuredwalk/reading/urgent-wording.tsv");
 
 	/** Never learned from, so that they can judge. */
-	private static final Set<String> JUDGES = Set.of("untouched.jsonl", "hidden-ordinary.jsonl", "hidden-urgent.jsonl");
+	private static final Set<String> JUDGES = Set.of("untouched.jsonl", "hidden-ordinary.jsonl", "hidden-plain.jsonl",
+			"hidden-urgent.jsonl");
 
 	/** A run that stands in one message only says nothing of the next. */
 	private static final int FEWEST_MESSAGES = 2;
@@ -53,8 +59,11 @@ final class UrgentWordingTraining {
 	private static final double[] THRESHOLDS = { 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9 };
 
 	/** A message as its runs, and its labels. */
-	private record Example(String file, Set<String> runs, boolean urgent, boolean emergency) {
+	private record Example(String file, Set<String> runs, Set<String> ordinary, boolean urgent, boolean emergency) {
 	}
+
+	/** The listed wordings come without a time; none of them is read by it. */
+	private static final LocalDateTime LISTED_AT = LocalDateTime.of(2026, 3, 14, 18, 30);
 
 	private final Lexicon lexicon = Lexicon.standard();
 
@@ -82,7 +91,7 @@ final class UrgentWordingTraining {
 		long urgent = judged.stream().filter(Example::urgent).count();
 		StringBuilder line = new StringBuilder(String.format("%-32s %3d of %3d urgent;", file, urgent, judged.size()));
 		for (double threshold : THRESHOLDS) {
-			List<Example> raised = judged.stream().filter((each) -> weights.urgent(each.runs()) >= threshold).toList();
+			List<Example> raised = judged.stream().filter((each) -> weights.urgent(each) >= threshold).toList();
 			line.append(String.format(Locale.ROOT, "  %.2f: %d found of %d raised", threshold,
 					raised.stream().filter(Example::urgent).count(), raised.size()));
 		}
@@ -120,7 +129,7 @@ final class UrgentWordingTraining {
 			.stream()
 			.filter((line) -> !line.isBlank() && !line.startsWith("#"))
 			.map((line) -> new Example(file, written(Annotation.of(this.reader.read(line, null), this.lexicon), null),
-					urgent, urgent))
+					ordinary(new OwnerMessage(line, Question.ANY, LISTED_AT, null, Set.of())), urgent, urgent))
 			.flatMap((example) -> Stream.of(example, example, example))
 			.toList();
 	}
@@ -131,7 +140,12 @@ final class UrgentWordingTraining {
 		String name = labelled.message().dogName();
 		Set<String> runs = written(Annotation.of(this.reader.read(labelled.message().text(), name), this.lexicon),
 				name);
-		return new Example(file, runs, urgent, urgent && !level.equals("same-day"));
+		return new Example(file, runs, ordinary(labelled.message()), urgent, urgent && !level.equals("same-day"));
+	}
+
+	private static Set<String> ordinary(OwnerMessage message) {
+		Reading reading = MessageReader.standard().read(message);
+		return OrdinaryFindings.of(reading.signs(), reading.overall(), !reading.walks().isEmpty()).names();
 	}
 
 	/** The runs of {@link WordRuns}, written out. */
@@ -156,14 +170,15 @@ final class UrgentWordingTraining {
 
 		static Weights learned(List<Example> examples) {
 			Map<String, Integer> counts = new TreeMap<>();
-			examples.forEach((each) -> each.runs().forEach((run) -> counts.merge(run, 1, Integer::sum)));
+			examples.forEach((each) -> Stream.concat(each.runs().stream(), each.ordinary().stream())
+				.forEach((run) -> counts.merge(run, 1, Integer::sum)));
 			Map<String, Integer> places = new TreeMap<>();
 			counts.forEach((run, count) -> {
 				if (count >= FEWEST_MESSAGES) {
 					places.put(run, places.size() + 1);
 				}
 			});
-			Feature[][] rows = examples.stream().map((each) -> row(each.runs(), places)).toArray(Feature[][]::new);
+			Feature[][] rows = examples.stream().map((each) -> row(each, places)).toArray(Feature[][]::new);
 			return new Weights(places, fitted(rows, places.size(), examples, false),
 					fitted(rows, places.size(), examples, true));
 		}
@@ -183,19 +198,23 @@ final class UrgentWordingTraining {
 			return Linear.train(problem, parameter);
 		}
 
-		private static Feature[] row(Set<String> runs, Map<String, Integer> places) {
-			double value = 1 / Math.sqrt(Math.max(1, runs.size()));
-			Stream<Feature> known = runs.stream()
-				.map(places::get)
-				.filter(java.util.Objects::nonNull)
-				.sorted()
-				.map((place) -> new FeatureNode(place, value));
-			return Stream.concat(known, Stream.of(new FeatureNode(places.size() + 1, 1))).toArray(Feature[]::new);
+		private static Feature[] row(Example example, Map<String, Integer> places) {
+			double value = 1 / Math.sqrt(Math.max(1, example.runs().size()));
+			Map<Integer, Double> values = new TreeMap<>(Map.of(places.size() + 1, 1.0));
+			example.runs().stream().filter(places::containsKey).forEach((run) -> values.put(places.get(run), value));
+			example.ordinary()
+				.stream()
+				.filter(places::containsKey)
+				.forEach((name) -> values.put(places.get(name), OrdinaryFindings.VALUE));
+			return values.entrySet()
+				.stream()
+				.map((entry) -> new FeatureNode(entry.getKey(), entry.getValue()))
+				.toArray(Feature[]::new);
 		}
 
-		double urgent(Set<String> runs) {
+		double urgent(Example example) {
 			double[] chances = new double[2];
-			Linear.predictProbability(this.urgent, row(runs, this.places), chances);
+			Linear.predictProbability(this.urgent, row(example, this.places), chances);
 			return chances[(this.urgent.getLabels()[0] == 1) ? 0 : 1];
 		}
 

@@ -28,6 +28,7 @@ final class ReadingAccuracy {
 
 	private static final List<OwnerSet> OWNERS = List.of(set("owner-sample", "owner-sample.jsonl", false),
 			set("develop", "develop.jsonl", false), set("fresh, ordinary", "fresh-ordinary.jsonl", false),
+			set("plain", "plain.jsonl", false), set("hidden, plain", "hidden-plain.jsonl", true),
 			set("untouched", "untouched.jsonl", true), set("hidden, ordinary", "hidden-ordinary.jsonl", true),
 			set("hidden, urgent", "hidden-urgent.jsonl", true));
 

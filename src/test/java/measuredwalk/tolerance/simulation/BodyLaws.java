@@ -41,6 +41,18 @@ record BodyLaws(boolean heavyTailed, Range daySpread, Range passingScale, Range 
 			new Range(0.30, 0.65), new Range(0.04, 0.08), new Range(0.2, 0.6), new Range(2, 5), new Range(0.50, 0.75),
 			new Range(0.8, 1.6), new Range(0.010, 0.025), new Range(0.10, 0.20), new Range(0.05, 0.12));
 
+	/**
+	 * A level and one draw of luck a day, and nothing else that remembers: no fatigue, no
+	 * irritation, and flares that only come by themselves. The first sign shows at the
+	 * day's tolerance.
+	 * @param daySpread standard deviation of the day's luck, in logs
+	 */
+	static BodyLaws simple(double daySpread) {
+		return new BodyLaws(false, Range.exactly(daySpread), Range.exactly(0), Range.exactly(0), Range.exactly(0.001),
+				Range.exactly(0), Range.exactly(3), Range.exactly(1), Range.exactly(0), new Range(0.005, 0.015),
+				Range.exactly(0), new Range(0.04, 0.10));
+	}
+
 	BodyLaws withCarriedShare(double share) {
 		return new BodyLaws(this.heavyTailed, this.daySpread, this.passingScale, this.dayMemory, this.signScatter,
 				Range.exactly(share), this.carriedHours, this.healing, this.irritationGain, this.flareChance,

@@ -47,11 +47,14 @@ record TableOptions(Map<String, String> values) {
 	}
 
 	List<World> worlds() {
-		List<World> known = Stream.of(Worlds.MILDER, Worlds.HARDER)
-			.flatMap((world) -> Stream.concat(Stream.of(world), Worlds.stressed(world).stream()))
+		List<World> known = Stream
+			.concat(Stream.of(Worlds.MILDER, Worlds.HARDER)
+				.flatMap((world) -> Stream.concat(Stream.of(world), Worlds.stressed(world).stream())),
+					Worlds.SIMPLE.stream())
 			.toList();
 		List<World> wanted = switch (value("worlds")) {
 			case "all" -> known;
+			case "simple" -> Worlds.SIMPLE;
 			case "stress" -> Worlds.stressed(Worlds.HARDER);
 			case "milder stress" -> Worlds.stressed(Worlds.MILDER);
 			default -> known.stream().filter((world) -> named("worlds").contains(world.name())).toList();

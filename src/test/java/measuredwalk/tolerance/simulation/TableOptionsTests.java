@@ -28,6 +28,12 @@ class TableOptionsTests {
 	}
 
 	@Test
+	void theSimpleWorldsDifferInTheLuckOfTheirDays() {
+		assertThat(TableOptions.of("worlds=simple").worlds()).extracting(World::name)
+			.containsExactly("simple: luck 0.08", "simple: luck 0.1", "simple: luck 0.15");
+	}
+
+	@Test
 	void whatIsNotKnownIsRefusedWithWhatIs() {
 		assertThatIllegalArgumentException().isThrownBy(() -> TableOptions.of("dog=3")).withMessageContaining("dogs");
 		assertThatIllegalArgumentException().isThrownBy(() -> TableOptions.of("worlds=mild").worlds())

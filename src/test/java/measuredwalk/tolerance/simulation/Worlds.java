@@ -3,7 +3,9 @@ package measuredwalk.tolerance.simulation;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The worlds of the table: two to judge in, and the stress worlds. */
+/**
+ * The worlds of the table: two to judge in, the simple ones, and the stress worlds.
+ */
 final class Worlds {
 
 	/**
@@ -19,6 +21,14 @@ final class Worlds {
 	 */
 	static final World HARDER = new World("harder", BodyLaws.HARDER, List.of(OwnerKind.GOOD, OwnerKind.AVERAGE,
 			OwnerKind.POOR, OwnerKind.AVERAGE, OwnerKind.WORRIED, OwnerKind.CARELESS), AnswerLaws.USUAL, List.of());
+
+	/**
+	 * Level, luck and flares only, with the milder world's owners. How much a day's luck
+	 * is worth decides what regret even the oracle has, so there are three of them.
+	 */
+	static final List<World> SIMPLE = Stream.of(0.08, 0.10, 0.15)
+		.map((spread) -> MILDER.named("simple: luck " + spread).withBody(BodyLaws.simple(spread)))
+		.toList();
 
 	private Worlds() {
 	}

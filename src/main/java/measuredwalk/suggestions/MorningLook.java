@@ -1,38 +1,30 @@
-package measuredwalk.clinic.pages;
+package measuredwalk.suggestions;
 
 import measuredwalk.journal.MorningFacts;
-import measuredwalk.pictures.PictureDay;
+import measuredwalk.signs.Coded;
 import measuredwalk.signs.Overall;
 import measuredwalk.signs.Severity;
 import measuredwalk.signs.Sign;
 
-/** How a morning looks on the picture of a course. */
-enum MorningLook {
+/** How a morning looks to people, on pages and pictures. */
+public enum MorningLook implements Coded {
 
-	CLEAR("clear", PictureDay.Morning.CLEAR), SOME_SIGNS("some signs", PictureDay.Morning.SOME_SIGNS),
-	WORSE("worse", PictureDay.Morning.WORSE);
+	/** No signs, and not worse than usual. */
+	CLEAR,
+	/** Some signs, but none that is clear. */
+	SOME_SIGNS,
+	/** Worse than usual, clear signs or long stiffness. */
+	WORSE;
 
 	/** Morning stiffness that takes this long counts as clear, as in the model. */
 	private static final double CLEARLY_STIFF_MINUTES = 30;
 
-	private final String words;
-
-	private final PictureDay.Morning onPicture;
-
-	MorningLook(String words, PictureDay.Morning onPicture) {
-		this.words = words;
-		this.onPicture = onPicture;
-	}
-
-	PictureDay.Morning onPicture() {
-		return this.onPicture;
-	}
-
-	String words() {
-		return this.words;
-	}
-
-	static MorningLook of(MorningFacts facts) {
+	/**
+	 * How a morning looks.
+	 * @param facts what was told of it
+	 * @return its look
+	 */
+	public static MorningLook of(MorningFacts facts) {
 		boolean clearSign = facts.signs().stream().anyMatch(MorningLook::clear);
 		boolean stiff = facts.stiffMinutes() != null && facts.stiffMinutes() >= CLEARLY_STIFF_MINUTES;
 		if (facts.overall() == Overall.WORSE || clearSign || stiff) {

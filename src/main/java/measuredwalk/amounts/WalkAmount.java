@@ -1,8 +1,10 @@
-package measuredwalk.care;
+package measuredwalk.amounts;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 import measuredwalk.household.Dog;
 import measuredwalk.journal.Journal;
@@ -11,14 +13,14 @@ import measuredwalk.journal.WalkFacts;
 import measuredwalk.reading.RelativeAmount;
 import measuredwalk.reading.WalkTold;
 import org.jspecify.annotations.Nullable;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Service;
 
 /**
  * Turns what was told of a walk into minutes: as told, or against another walk, or from
  * the distance by the dog's own pace, marked as an estimate.
  */
-@Component
-class WalkAmount {
+@Service
+public class WalkAmount {
 
 	/**
 	 * Metres a minute of a walking Labrador, middle of 2.2 to 3.2 km/h: Light 2010 (AJVR
@@ -47,24 +49,52 @@ class WalkAmount {
 		this.journal = journal;
 	}
 
-	WalkFacts facts(Turn turn, WalkTold told) {
-		WalkFacts walk = new WalkFacts(Objects.requireNonNullElse(told.date(), turn.today()), told.start(),
-				told.minutes(), told.minutesLow(), told.minutesHigh(), plausibleDistance(told), false, null, List.of(),
-				List.of());
+	/**
+	 * What is known of a walk that was told of, but for its signs.
+	 * @param dog the dog
+	 * @param day the day of the walk, unless another one was told
+	 * @param told what was told
+	 * @return the facts; without minutes when nothing was told of how much it was
+	 */
+	public WalkFacts facts(Dog dog, LocalDate day, WalkTold told) {
+		return facts(dog, day, told, () -> this.journal.walks(dog.id()).stream().map(WalkEntry::facts).toList());
+	}
+
+	/**
+	 * The same, against walks that need not be in the journal.
+	 * @param dog the dog
+	 * @param day the day of the walk, unless another one was told
+	 * @param told what was told
+	 * @param walks all walks known of the dog; asked for only when it takes them
+	 * @return the facts; without minutes when nothing was told of how much it was
+	 */
+	public static WalkFacts facts(Dog dog, LocalDate day, WalkTold told, Supplier<List<WalkFacts>> walks) {
+		WalkFacts walk = new WalkFacts(Objects.requireNonNullElse(told.date(), day), told.start(), told.minutes(),
+				told.minutesLow(), told.minutesHigh(), plausibleDistance(told), false, null, List.of(), List.of());
 		if (told.minutes() != null) {
 			return walk;
 		}
 		RelativeAmount relative = told.relative();
 		if (relative != null) {
-			return estimated(walk, relativeMinutes(turn.dog(), relative), 0);
+			return estimated(walk, relativeMinutes(dog, relative, before(walk, walks.get())), 0);
 		}
 		Double metres = told.distanceMetres();
 		if (metres != null) {
-			double pace = pace(turn.dog());
 			double spread = metres / SLOW_METRES_PER_MINUTE - metres / QUICK_METRES_PER_MINUTE;
-			return estimated(walk, metres / pace, spread / 2);
+			return estimated(walk, metres / pace(walks.get()), spread / 2);
 		}
 		return walk;
+	}
+
+	/** The minutes of the walks until that day, the last one last. */
+	private static List<Double> before(WalkFacts walk, List<WalkFacts> walks) {
+		return walks.stream()
+			.filter((each) -> !each.date().isAfter(walk.date()))
+			.sorted(Comparator.comparing(WalkFacts::date))
+			.map(WalkFacts::minutes)
+			.filter(Objects::nonNull)
+			.map(Objects::requireNonNull)
+			.toList();
 	}
 
 	private static @Nullable Double plausibleDistance(WalkTold told) {
@@ -79,39 +109,23 @@ class WalkAmount {
 	private static WalkFacts estimated(WalkFacts walk, double minutes, double spread) {
 		double rounded = Math.max(1, Math.round(minutes));
 		return new WalkFacts(walk.date(), walk.start(), rounded, Math.max(1, Math.floor(minutes - spread)),
-				Math.max(1, Math.ceil(minutes + spread)), walk.distanceMetres(), true, null, List.of(), List.of());
+				Math.max(1, Math.ceil(minutes + spread)), walk.distanceMetres(), true, null, List.of(), List.of(),
+				walk.loads());
 	}
 
-	private double relativeMinutes(Dog dog, RelativeAmount relative) {
-		double base = (relative.of() == RelativeAmount.Base.PREVIOUS) ? previous(dog) : usual(dog);
+	private static double relativeMinutes(Dog dog, RelativeAmount relative, List<Double> before) {
+		double base = before.isEmpty() ? dog.plan().planMinutes()
+				: (relative.of() == RelativeAmount.Base.PREVIOUS) ? before.get(before.size() - 1) : usual(before);
 		return base * Objects.requireNonNullElse(relative.factor(), 1.0)
 				+ Objects.requireNonNullElse(relative.offsetMinutes(), 0.0);
 	}
 
-	private double previous(Dog dog) {
-		List<Double> minutes = toldMinutes(dog);
-		return minutes.isEmpty() ? dog.plan().planMinutes() : minutes.get(minutes.size() - 1);
+	private static double usual(List<Double> minutes) {
+		return median(minutes.subList(Math.max(0, minutes.size() - WALKS_FOR_USUAL), minutes.size()));
 	}
 
-	private double usual(Dog dog) {
-		List<Double> minutes = toldMinutes(dog);
-		List<Double> last = minutes.subList(Math.max(0, minutes.size() - WALKS_FOR_USUAL), minutes.size());
-		return last.isEmpty() ? dog.plan().planMinutes() : median(last);
-	}
-
-	private List<Double> toldMinutes(Dog dog) {
-		return this.journal.walks(dog.id())
-			.stream()
-			.map((walk) -> walk.facts().minutes())
-			.filter(Objects::nonNull)
-			.map(Objects::requireNonNull)
-			.toList();
-	}
-
-	private double pace(Dog dog) {
-		List<Double> paces = this.journal.walks(dog.id())
-			.stream()
-			.map(WalkEntry::facts)
+	private static double pace(List<WalkFacts> walks) {
+		List<Double> paces = walks.stream()
 			.filter((facts) -> facts.minutes() != null && facts.distanceMetres() != null && !facts.minutesEstimated())
 			.map((facts) -> Objects.requireNonNull(facts.distanceMetres()) / Objects.requireNonNull(facts.minutes()))
 			.toList();

@@ -8,10 +8,11 @@ import measuredwalk.reading.Token;
 import measuredwalk.reading.quantity.Quantities;
 
 /**
- * Numbers that dictation wrote as another word of the same sound: 'ate minutes', 'too
- * miles'. Only right before a unit of time or length are they read as numbers.
+ * Words that dictation wrote as another one of the same sound. 'Ate minutes' and 'too
+ * miles' are numbers only right before a unit of time or length; 'there was know limp' is
+ * a denial, and 'eight her breakfast' tells of eating.
  */
-final class HeardNumbers {
+final class HeardWords {
 
 	private static final Map<String, String> NUMBERS = Map.of("won", "one", "too", "two", "tree", "three", "fore",
 			"four", "ate", "eight", "ait", "eight", "tin", "ten", "tan", "ten");
@@ -23,9 +24,21 @@ final class HeardNumbers {
 	private static final Set<String> MEASURING = Set.of("about", "around", "nearly", "roughly", "almost", "for", "did",
 			"done", "managed", "maybe", "after", "only", "least", "most", "another", "last", "first");
 
-	private static final int LONGEST = 4;
+	/** Behind these 'know' can only be a 'no'. */
+	private static final Set<String> BEFORE_DENIAL = Set.of("was", "were", "is", "had", "has", "with", "there's",
+			"showed", "saw", "and", "but");
 
-	private HeardNumbers() {
+	/** Behind 'know' these make it the verb. */
+	private static final Set<String> KNOWN = Set.of("that", "how", "what", "if", "why", "when", "where", "whether",
+			"he", "she", "it", "him", "her", "them", "i", "you", "the", "this", "about", "better", "my", "its");
+
+	/** Behind 'eight' these make it 'ate'. */
+	private static final Set<String> EATEN = Set.of("her", "his", "all", "breakfast", "dinner", "tea", "up", "every",
+			"everything", "nothing", "some", "most", "half", "well");
+
+	private static final int LONGEST = 5;
+
+	private HeardWords() {
 	}
 
 	/** Puts numbers for the words that can only be heard ones, in the list itself. */
@@ -40,7 +53,18 @@ final class HeardNumbers {
 			if (number != null && Quantities.measuresWalks(tokens.get(at + 1).word())) {
 				tokens.set(at, token.withWord(number));
 			}
+			else if (at > 0 && isDenial(tokens, at)) {
+				tokens.set(at, token.withWord("no"));
+			}
+			else if (token.is("eight") && EATEN.contains(tokens.get(at + 1).word())) {
+				tokens.set(at, token.withWord("ate"));
+			}
 		}
+	}
+
+	private static boolean isDenial(List<Token> tokens, int at) {
+		return tokens.get(at).is("know") && BEFORE_DENIAL.contains(tokens.get(at - 1).word())
+				&& !KNOWN.contains(tokens.get(at + 1).word());
 	}
 
 }

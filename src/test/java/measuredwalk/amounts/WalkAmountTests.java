@@ -1,4 +1,4 @@
-package measuredwalk.care;
+package measuredwalk.amounts;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -6,7 +6,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 
-import measuredwalk.household.Carer;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Hours;
 import measuredwalk.household.Household;
@@ -17,7 +16,6 @@ import measuredwalk.journal.Standing;
 import measuredwalk.journal.Teller;
 import measuredwalk.journal.WalkEntry;
 import measuredwalk.journal.WalkFacts;
-import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.reading.RelativeAmount;
 import measuredwalk.reading.WalkTold;
 import org.junit.jupiter.api.Test;
@@ -42,10 +40,6 @@ class WalkAmountTests {
 			new Household(UUID.randomUUID(), ZoneId.of("Europe/London"), Hours.usual()), "Teasel", null, null, true,
 			null, new Plan(DAY, 20, 2, 6, 40), List.of(), false, List.of(), DAY, EVENING, 0);
 
-	private final Turn turn = new Turn(new IncomingMessage(1, 1, "Rowan", "some words", EVENING, null),
-			new Carer(UUID.randomUUID(), this.dog.household().id(), 1, "Rowan", false), this.dog, List.of(this.dog),
-			"some words");
-
 	private static WalkTold distance(double metres) {
 		return new WalkTold(null, null, null, metres, null, null, null);
 	}
@@ -65,7 +59,7 @@ class WalkAmountTests {
 	 */
 	@Test
 	void aDistanceWithoutMinutesIsTurnedIntoMinutesByThePublishedWalkingSpeeds() {
-		WalkFacts facts = this.amounts.facts(this.turn, distance(1000));
+		WalkFacts facts = this.amounts.facts(this.dog, DAY, distance(1000));
 		assertThat(facts.minutes()).isBetween(18.75, 27.3);
 		assertThat(facts.minutesHigh() - facts.minutesLow()).isGreaterThanOrEqualTo(27.3 - 18.75 - 1);
 		assertThat(facts.minutesEstimated()).isTrue();
@@ -74,7 +68,7 @@ class WalkAmountTests {
 	@Test
 	void theDogsOwnPaceIsUsedOnceItIsKnown() {
 		alreadyWalked(20, 1200.0);
-		assertThat(this.amounts.facts(this.turn, distance(600)).minutes()).isEqualTo(10);
+		assertThat(this.amounts.facts(this.dog, DAY, distance(600)).minutes()).isEqualTo(10);
 	}
 
 	/**
@@ -84,7 +78,7 @@ class WalkAmountTests {
 	@ParameterizedTest(name = "{0} m in {1} minutes: kept {2}")
 	@CsvSource({ "1000, 20, true", "80, 20, false", "6000, 20, false", "2900, 20, true", "110, 20, true" })
 	void aDistanceThatNoDogWalksIsDroppedAndTheMinutesKept(double metres, double minutes, boolean kept) {
-		WalkFacts facts = this.amounts.facts(this.turn,
+		WalkFacts facts = this.amounts.facts(this.dog, DAY,
 				new WalkTold(minutes, minutes, minutes, metres, null, null, null));
 		assertThat(facts.minutes()).isEqualTo(minutes);
 		assertThat(facts.distanceMetres() != null).isEqualTo(kept);
@@ -94,15 +88,24 @@ class WalkAmountTests {
 	void halfTheUsualIsHalfOfWhatThisDogWalks() {
 		alreadyWalked(24, null);
 		RelativeAmount half = new RelativeAmount(RelativeAmount.Base.USUAL, 0.5, null);
-		WalkFacts facts = this.amounts.facts(this.turn, new WalkTold(null, null, null, null, null, null, half));
+		WalkFacts facts = this.amounts.facts(this.dog, DAY, new WalkTold(null, null, null, null, null, null, half));
 		assertThat(facts.minutes()).isEqualTo(12);
 		assertThat(facts.minutesEstimated()).isTrue();
 	}
 
 	@Test
+	void aWalkOfLongAgoIsNotMeasuredAgainstLaterOnes() {
+		alreadyWalked(24, null);
+		RelativeAmount half = new RelativeAmount(RelativeAmount.Base.PREVIOUS, 0.5, null);
+		WalkTold told = new WalkTold(null, null, null, null, null, null, half);
+		assertThat(this.amounts.facts(this.dog, DAY, told).minutes()).isEqualTo(12);
+		assertThat(this.amounts.facts(this.dog, DAY.minusDays(9), told).minutes()).isEqualTo(10);
+	}
+
+	@Test
 	void tenMinutesLongerThanUsualStartsFromThePlanWhenNothingIsKnown() {
 		RelativeAmount longer = new RelativeAmount(RelativeAmount.Base.USUAL, null, 10.0);
-		WalkFacts facts = this.amounts.facts(this.turn, new WalkTold(null, null, null, null, null, null, longer));
+		WalkFacts facts = this.amounts.facts(this.dog, DAY, new WalkTold(null, null, null, null, null, null, longer));
 		assertThat(facts.minutes()).isEqualTo(30);
 	}
 
