@@ -15,11 +15,9 @@ import measuredwalk.command.Tool;
 import measuredwalk.reading.MessageReader;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
-import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 
 /** Starts the server, or one of the jar's tools when the first word names one. */
 @SpringBootApplication
-@ConfigurationPropertiesScan
 public class MeasuredWalk {
 
 	public static void main(String[] arguments) throws IOException {

@@ -41,8 +41,8 @@ class AskBacks {
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
-			this.meters.askedBackAmount();
 			List<String> readings = this.words.readings(unsure);
+			this.meters.askedBackAmount();
 			reply.ask(Phrase.WHICH_WAS_IT, Map.of("first", readings.get(0), "second", readings.get(1)), readings);
 		}
 	}

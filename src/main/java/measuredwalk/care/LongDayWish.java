@@ -44,7 +44,7 @@ record LongDayWish(LocalDate day, @Nullable Double minutes, String sentence, Str
 			"\\b(did|was|were|came|turned|walked|went|had|managed|stopped" + "|gave|got|took|yesterday|last|ago)\\b");
 
 	private static final Pattern DAY = Pattern.compile(
-			"\\b(tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|week-?end|this (?:afternoon|evening)|tonight)\\b");
+			"\\b((?:day after )?tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|week-?end|this (?:afternoon|evening)|tonight)\\b");
 
 	private static final double LONGEST_MINUTES = 600;
 
@@ -76,6 +76,9 @@ record LongDayWish(LocalDate day, @Nullable Double minutes, String sentence, Str
 	private static LocalDate day(String word, LocalDate today) {
 		if (word.equals("tomorrow")) {
 			return today.plusDays(1);
+		}
+		if (word.endsWith("tomorrow")) {
+			return today.plusDays(2);
 		}
 		if (word.startsWith("week")) {
 			return today.with(TemporalAdjusters.next(DayOfWeek.SATURDAY));

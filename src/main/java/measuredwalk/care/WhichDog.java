@@ -62,7 +62,6 @@ class WhichDog {
 
 	/** The messages that were asked about and wait for this answer, about its dogs. */
 	List<Turn> answered(List<Turn> dogs) {
-		IncomingMessage answer = dogs.get(0).message();
 		DogNames names = new DogNames(Turns.names(dogs));
 		Set<Integer> chosen = names.only(dogs.get(0).english());
 		if (chosen.isEmpty()) {

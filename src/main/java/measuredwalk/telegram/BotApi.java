@@ -11,6 +11,7 @@ import okhttp3.Interceptor;
 import okhttp3.OkHttpClient;
 import okhttp3.Response;
 import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.stereotype.Component;
 import org.telegram.telegrambots.client.okhttp.OkHttpTelegramClient;
 import org.telegram.telegrambots.meta.api.methods.botapimethods.BotApiMethod;
@@ -26,6 +27,7 @@ import org.telegram.telegrambots.meta.generics.TelegramClient;
 /** Calls the Bot API and tells its errors apart. */
 @Component
 @WithToken
+@EnableConfigurationProperties(TelegramSettings.class)
 class BotApi {
 
 	private static final Duration CONNECTING = Duration.ofSeconds(10);

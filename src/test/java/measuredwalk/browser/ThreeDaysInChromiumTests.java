@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -138,10 +139,18 @@ class ThreeDaysInChromiumTests {
 		toMorning();
 		write("same as usual");
 		write("/log");
-		assertThat(bubbles().get(bubbles().size() - 1)).contains("25 minutes on").contains("14 minutes yesterday");
+		assertThat(bubbles().get(bubbles().size() - 2)).contains("25 minutes on").contains("14 minutes yesterday");
+		assertThat(bubbles().get(bubbles().size() - 1)).startsWith("Thistle's fortnight: walks on 2 of 4 days");
+		waitUntil(this::theLastPictureIsDrawn);
 		assertThat(anyWider()).as("the page scrolls sideways on a phone").isFalse();
 		Files.createDirectories(Path.of("target/pictures"));
 		Files.write(Path.of("target/pictures/chat-phone.png"), this.browser.getScreenshotAs(OutputType.BYTES));
+	}
+
+	private boolean theLastPictureIsDrawn() {
+		return Boolean.TRUE.equals(((JavascriptExecutor) this.browser)
+			.executeScript("const all = document.querySelectorAll('li img'); const last = all[all.length - 1];"
+					+ "return last.complete && last.naturalWidth > 0 && last.alt.startsWith('Thistle, ');"));
 	}
 
 	@Test

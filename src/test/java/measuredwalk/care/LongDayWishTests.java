@@ -26,6 +26,7 @@ class LongDayWishTests {
 					"We’ll do a longer walk tomorrow, an hour or so | 2026-03-12 | 60",
 					"going to have a long day out with friends at the weekend | 2026-03-14 | -",
 					"could we go for a longer walk on Friday? | 2026-03-13 | -",
+					"we plan a long day the day after tomorrow | 2026-03-13 | -",
 					"Family coming Wednesday, a big hike is planned | 2026-03-18 | -",
 					"we want to walk more this evening, 35 minutes | 2026-03-11 | 35" })
 	void readsADayThatIsPlannedLonger(String text, LocalDate day, Double minutes) {
@@ -43,7 +44,8 @@ class LongDayWishTests {
 					"Mañana vamos a dar un paseo más largo, de una hora | 2026-03-12 | 60",
 					"este fin de semana haremos un paseo largo con amigos | 2026-03-14 | -",
 					"¿podemos dar un paseo más largo el viernes? | 2026-03-13 | -",
-					"queremos dar un paseo largo mañana | 2026-03-12 | -" })
+					"queremos dar un paseo largo mañana | 2026-03-12 | -",
+					"pasado mañana haremos una excursión | 2026-03-13 | -" })
 	void readsADayThatIsPlannedLongerInSpanish(String text, LocalDate day, Double minutes) {
 		LongDayWish wish = LongDayWish.in(text, NOW, LongDayWishTests::fromSpanish).orElseThrow();
 		assertThat(wish.day()).isEqualTo(day);

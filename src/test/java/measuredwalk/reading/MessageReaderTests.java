@@ -176,6 +176,29 @@ class MessageReaderTests {
 		assertThat(reading.level()).isEqualTo(Level.NONE);
 	}
 
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', value = { "my husband walked her, 25 minutes and no limp | lameness | false",
+			"Jean took him, she says he stumbled | stumbling | true", "Steve had her out, no limp | lameness | false",
+			"I was watching for limping and there wasn't any | lameness | false", "limping nil | lameness | false",
+			"stiffness none, appetite good | stiffness | false", "there was know limp | lameness | false",
+			"not one limp | lameness | false", "the limp came back | lameness | true",
+			"stiff, resolved in approx. 12 minutes | stiffness | true", "knee not swollen, not hot | swelling | false",
+			"he retched with nothing coming up and his tummy is tight | abdominal-distension | true" })
+	void whoSaysItAndHowItIsDeniedMakesTheSign(String text, String sign, boolean present) {
+		assertThat(walk(text).signs())
+			.anySatisfy((each) -> assertThat(each.kind().code() + each.present()).isEqualTo(sign + present));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|',
+			value = { "first one ten minutes second one fifteen minutes | 10 15",
+					"twenty minutes morning and evening | 20 20", "did a half our | 30",
+					"she lay down half way round the 20 | 20", "lame for the first minute, 25 in all | 25" })
+	void walksAreToldApartAsTheyAreSpoken(String text, String minutes) {
+		assertThat(walk(text).walks()).extracting((walk) -> String.valueOf(Math.round(walk.minutes())))
+			.containsExactly(minutes.split(" "));
+	}
+
 	@Test
 	void tellsACorrectionWithBothNumbers() {
 		assertThat(walk("no, 15 not 50").correction()).isEqualTo(new Correction(15.0, 50.0, null, null, null));

@@ -21,6 +21,8 @@ class OwnerMessagesTests {
 
 	private static final Scorecard DEVELOP = scored("develop.jsonl");
 
+	private static final Scorecard PLAIN = scored("plain.jsonl");
+
 	private static final Scorecard AMOUNTS = scored("amounts.jsonl");
 
 	private static final Scorecard EMERGENCIES = scored("emergencies.jsonl");
@@ -55,6 +57,14 @@ class OwnerMessagesTests {
 	}
 
 	@ParameterizedTest
+	@CsvSource({ "WALK_MINUTES, 0.97", "FIRST_WALK_MINUTES, 0.97", "DISTANCE, 0.97", "SIGNS, 0.96",
+			"DENIED_SIGNS, 0.96", "SIDE, 0.95", "LIMB, 0.95", "WHEN, 0.80", "SEVERITY, 0.90", "ONSET, 0.93",
+			"URGENT, 0.97" })
+	void readsPlainEverydayMessagesAsWellAsItDid(Field field, double reached) {
+		assertThat(PLAIN.tally(field).f1()).isGreaterThanOrEqualTo(reached);
+	}
+
+	@ParameterizedTest
 	@CsvSource({ "WALK_MINUTES, 0.93", "FIRST_WALK_MINUTES, 0.95", "DISTANCE, 0.95", "SIGNS, 0.95",
 			"DENIED_SIGNS, 0.92", "SIDE, 0.97", "LIMB, 0.95", "WHEN, 0.88", "SEVERITY, 0.96", "ONSET, 0.92",
 			"STIFF_MINUTES, 0.93" })
@@ -67,6 +77,7 @@ class OwnerMessagesTests {
 		assertThat(EMERGENCIES.tally(Field.URGENT).recall()).isEqualTo(1);
 		assertThat(DEVELOP.tally(Field.URGENT).recall()).isEqualTo(1);
 		assertThat(SAMPLE.tally(Field.URGENT).recall()).isEqualTo(1);
+		assertThat(PLAIN.tally(Field.URGENT).recall()).isEqualTo(1);
 	}
 
 	@Test

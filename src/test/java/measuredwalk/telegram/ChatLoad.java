@@ -66,7 +66,7 @@ final class ChatLoad {
 	}
 
 	/** Runs once and prints what was measured. */
-	public static void main(String[] arguments) throws Exception {
+	static void measureOnce() throws IOException, InterruptedException, SQLException {
 		Path folder = Files.createTempDirectory("chat-load");
 		ChatLoad load = new ChatLoad(folder);
 		try {
@@ -75,8 +75,8 @@ final class ChatLoad {
 		finally {
 			load.application.kill();
 			load.api.close();
+			load.database.close();
 		}
-		System.exit(0);
 	}
 
 	private void run() throws IOException, InterruptedException, SQLException {

@@ -47,6 +47,9 @@ class ClinicStoryTests {
 
 	private static final long STAFF = 6202;
 
+	/** How every PNG file begins (RFC 2083, 3.1). */
+	private static final byte[] PNG = { (byte) 137, 'P', 'N', 'G', 13, 10, 26, 10 };
+
 	private static final ZoneId LONDON = ZoneId.of("Europe/London");
 
 	@LocalServerPort
@@ -85,6 +88,10 @@ class ClinicStoryTests {
 
 		String alert = eventuallyToldTo(STAFF, "Flare not settling");
 		assertThat(alert).contains("Thistle", "a bit worse than usual");
+		assertThat(api.sent())
+			.filteredOn((sent) -> sent.chatId() == STAFF && sent.text().contains("Flare not settling"))
+			.first()
+			.satisfies((sent) -> assertThat(sent.photo()).startsWith(PNG));
 		eventually().untilAsserted(() -> assertThat(MAIL.getReceivedMessages())
 			.anyMatch((mail) -> String.valueOf(subject(mail)).contains("Review") && subject(mail).contains("Thistle")));
 		assertThat(this.caller.get("/clinic").body()).contains("Flare not settling", "a bit worse than usual");

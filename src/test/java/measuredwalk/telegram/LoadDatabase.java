@@ -1,5 +1,6 @@
 package measuredwalk.telegram;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -22,15 +23,18 @@ import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
  * @param url its JDBC address
  * @param username who logs in
  * @param password that one's password
+ * @param server what is to be closed at the end
  */
-record LoadDatabase(String name, String url, String username, String password) {
+record LoadDatabase(String name, String url, String username, String password,
+		Closeable server) implements AutoCloseable {
 
 	/** A database in a file, or a server that ends with this process. */
 	static LoadDatabase named(String name, Path folder) {
 		return switch (name.toLowerCase(Locale.ROOT)) {
 			case "h2" -> new LoadDatabase("H2 in a file", "jdbc:h2:file:" + folder.resolve("load")
 					+ ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE", "sa",
-					"");
+					"", () -> {
+					});
 			case "postgres" -> postgres();
 			default ->
 				throw new IllegalArgumentException("load.database is '" + name + "'; it must be h2 or postgres.");
@@ -49,11 +53,17 @@ record LoadDatabase(String name, String url, String username, String password) {
 		}
 		try {
 			EmbeddedPostgres server = builder.start();
-			return new LoadDatabase("PostgreSQL 18", server.getJdbcUrl("postgres", "postgres"), "postgres", "postgres");
+			return new LoadDatabase("PostgreSQL 18", server.getJdbcUrl("postgres", "postgres"), "postgres", "postgres",
+					server);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
 		}
+	}
+
+	@Override
+	public void close() throws IOException {
+		this.server.close();
 	}
 
 	List<String> settings() {

@@ -44,7 +44,7 @@ final class MorningBurst {
 	}
 
 	/** Runs once and prints what was measured. */
-	public static void main(String[] arguments) throws Exception {
+	static void measureOnce() throws IOException, InterruptedException, SQLException {
 		MorningBurst burst = new MorningBurst(Files.createTempDirectory("morning-burst"));
 		try {
 			burst.run();
@@ -52,8 +52,8 @@ final class MorningBurst {
 		finally {
 			burst.application.kill();
 			burst.api.close();
+			burst.database.close();
 		}
-		System.exit(0);
 	}
 
 	private void run() throws IOException, InterruptedException, SQLException {

@@ -90,8 +90,9 @@ class AlertPost implements Sweep {
 		Dog dog = this.households.dog(alert.dogId()).orElseThrow();
 		List<StaffChat> chats = this.staffChats.all();
 		List<String> addresses = plan(alert).addresses(round);
-		OutgoingMessage message = new OutgoingMessage(this.words.chat(alert, dog, round),
+		OutgoingMessage words = new OutgoingMessage(this.words.chat(alert, dog, round),
 				List.of("seen " + AlertWords.code(alert.id())));
+		OutgoingMessage message = (round == 0) ? words.with(AlertPictures.of(alert, this.words.picture(dog))) : words;
 		chats.forEach(
 				(chat) -> this.outbox.write(chat.chatId(), key(alert.id()) + round + "/" + chat.chatId(), message));
 		addresses.forEach((address) -> this.mails.write(alert.id(), round, address));

@@ -49,6 +49,11 @@ class AlertWords {
 		return say("chat", places(alert, dog, round));
 	}
 
+	/** What the picture of an alert shows. */
+	String picture(Dog dog) {
+		return say("chat.picture", Map.of("dog", dog.name()));
+	}
+
 	String mailSubject(Alert alert, Dog dog, int round) {
 		return say("mail.subject", places(alert, dog, round));
 	}

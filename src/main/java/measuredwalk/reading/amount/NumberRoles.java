@@ -21,7 +21,7 @@ final class NumberRoles {
 	/** 'a foot of snow' is no walk. */
 	private static final double LEAST_METRES = 5;
 
-	/** Half a day; longer is no walk but a time since. */
+	/** 'Half the night': as long is no walk but a time since. */
 	private static final double MOST_SECONDS = 12 * 3600.0;
 
 	/** Out of the blue, less than this is seldom a walk. */
@@ -85,7 +85,7 @@ final class NumberRoles {
 			double seconds = duration.seconds().value();
 			boolean moment = seconds == 60
 					&& (this.words.is(placed.from(), "a") || this.words.is(placed.from(), "first"));
-			return (moment || seconds < 60 || seconds > MOST_SECONDS) ? Role.NONE : timed(placed);
+			return (moment || seconds < 60 || seconds >= MOST_SECONDS) ? Role.NONE : timed(placed);
 		}
 		return (quantity instanceof BareNumber number && isMinutes(number, placed)) ? timed(placed) : Role.NONE;
 	}

@@ -1,6 +1,7 @@
 package measuredwalk.reading.amount;
 
 import java.util.List;
+import java.util.Set;
 
 import measuredwalk.reading.context.Annotation;
 import measuredwalk.reading.context.Clauses;
@@ -17,6 +18,10 @@ final class OnsetRoles {
 	private final Words words;
 
 	private final Clauses clauses;
+
+	/** Between 'half way' and the length of the walk. */
+	private static final Set<String> HALVED = Set.of("round", "through", "into", "of", "along", "the", "a", "our",
+			"his", "her", "that");
 
 	private final Neighbours near;
 
@@ -50,6 +55,9 @@ final class OnsetRoles {
 
 	/** The part of a number among the minutes of the walk, or null when it has none. */
 	@Nullable Role of(Placed placed) {
+		if (isHalved(placed)) {
+			return null;
+		}
 		if (isFromEnd(placed)) {
 			return Role.FROM_END;
 		}
@@ -68,6 +76,16 @@ final class OnsetRoles {
 		boolean weak = this.cues.before("onset", placed) && hasSignNear(placed, true);
 		boolean up = this.cues.after("up-onset", placed) && isSignBehind(placed);
 		return (weak || up || (isListed(placed) && hasSignNear(placed, false))) ? Role.ONSET : null;
+	}
+
+	/** 'half way round the 20': the number is the whole, and the half is the onset. */
+	private boolean isHalved(Placed placed) {
+		int at = placed.from() - 1;
+		while (at > 0 && HALVED.contains(this.words.form(at))) {
+			at--;
+		}
+		return at < placed.from() - 1 && (this.words.is(at, "halfway") || this.words.is(at, "midway")
+				|| (this.words.is(at, "way") && this.words.is(at - 1, "half")));
 	}
 
 	private boolean isFromEnd(Placed placed) {

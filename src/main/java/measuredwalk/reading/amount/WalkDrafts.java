@@ -196,6 +196,9 @@ final class WalkDrafts {
 		if (told > 1) {
 			return Math.min(told, MOST_WALKS);
 		}
+		if (this.cues.after("both-times", placed)) {
+			return 2;
+		}
 		boolean each = this.cues.after("each", placed) || this.words.is(placed.to() - 1, "each")
 				|| this.words.is(placed.from() - 1, "each");
 		return (!each || isEachWay(placed)) ? 1 : TimesTold.before(placed.from(), this.words);

@@ -121,7 +121,7 @@ final class CueScope {
 			return true;
 		}
 		for (int at = cue.from() - 1; at >= cue.from() - COMPARED_WITHIN && !this.words.isBreakBefore(at + 1); at--) {
-			if (this.words.is(at, "than")) {
+			if (this.words.is(at, "than") || this.words.is(at, "compared")) {
 				return true;
 			}
 		}

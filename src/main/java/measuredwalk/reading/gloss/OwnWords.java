@@ -6,8 +6,8 @@ package measuredwalk.reading.gloss;
  */
 public final class OwnWords {
 
-	/** A power of two; a few thousand words fill a small part of it. */
-	private static final int PLACES = 1 << 17;
+	/** A power of two; some ten thousand words fill a small part of it. */
+	private static final int PLACES = 1 << 16;
 
 	/** One word may be a slip or a name; two are a message. */
 	private static final int ENOUGH = 2;
@@ -22,15 +22,36 @@ public final class OwnWords {
 
 	private static final byte OWN = 2;
 
-	private final byte[] places = new byte[PLACES];
+	/**
+	 * The whole hash of the word at each place, so that hardly another word is taken for
+	 * it.
+	 */
+	private final int[] hashes = new int[PLACES];
+
+	private final byte[] kinds = new byte[PLACES];
 
 	/**
 	 * A glance for a language.
 	 * @param glossary the language's glossary
 	 */
 	public OwnWords(Glossary glossary) {
-		glossary.words().forEach((word) -> this.places[place(hash(word))] = SHARED);
-		glossary.ownWords().forEach((word) -> this.places[place(hash(word))] = OWN);
+		glossary.words().forEach((word) -> put(hash(word), SHARED));
+		glossary.ownWords().forEach((word) -> put(hash(word), OWN));
+	}
+
+	private void put(int hash, byte kind) {
+		int place = place(hash);
+		this.hashes[place] = hash;
+		this.kinds[place] = kind;
+	}
+
+	/** The place of a word, or the free one where it would stand. */
+	private int place(int hash) {
+		int place = (hash ^ (hash >>> 15) * 0x2c1b3c6d) & (PLACES - 1);
+		while (this.kinds[place] != 0 && this.hashes[place] != hash) {
+			place = (place + 1) & (PLACES - 1);
+		}
+		return place;
 	}
 
 	private static int hash(String word) {
@@ -60,9 +81,9 @@ public final class OwnWords {
 			}
 			else if (length > 0) {
 				words++;
-				byte place = this.places[place(hash)];
-				own += (length > 1 && place == OWN) ? 1 : 0;
-				shared += (place == SHARED) ? 1 : 0;
+				byte kind = this.kinds[place(hash)];
+				own += (length > 1 && kind == OWN) ? 1 : 0;
+				shared += (kind == SHARED) ? 1 : 0;
 				hash = 0;
 				length = 0;
 			}
@@ -73,10 +94,6 @@ public final class OwnWords {
 
 	private static int next(int hash, char letter) {
 		return hash * 31 + letter;
-	}
-
-	private static int place(int hash) {
-		return (hash ^ (hash >>> 15) * 0x2c1b3c6d) & (PLACES - 1);
 	}
 
 	private static char plain(char letter) {

@@ -52,7 +52,6 @@ public final class LevelRules {
 					(found) -> found.hasUrgent(SignKind.ATAXIA) || found.hasSevere(SignKind.ATAXIA)),
 			urgent("bleeding that will not stop", SignKind.BLEEDING),
 			urgent("screaming or crying that does not stop", SignKind.VOCALISING),
-			// Common practice, no source: an accident is seen to, whatever shows of it.
 			new LevelRule("an accident: hit by a vehicle, bitten by a snake or fallen from a height", Level.EMERGENCY,
 					EXPERTS, (found) -> found.hasFlag(SignKind.PAIN, "accident")),
 			urgent("a leg that suddenly drags", SignKind.HIND_LIMB_DRAGGING),

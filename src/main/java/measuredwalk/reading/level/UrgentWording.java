@@ -9,10 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 import measuredwalk.reading.Level;
 import measuredwalk.reading.context.Annotation;
+import measuredwalk.reading.words.Words;
 import measuredwalk.signs.Basis;
 import measuredwalk.signs.Grade;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +37,15 @@ public final class UrgentWording {
 	private static final double URGENT_AT = 0.85;
 
 	private static final double EMERGENCY_AT = 0.6;
+
+	/**
+	 * 'Nothing really' is a good answer to whether anything else was seen, though
+	 * 'nothing' begins messages such as 'nothing eaten for two days'. A message of these
+	 * words alone is never raised.
+	 */
+	private static final Set<String> BARE_DENIAL = Set.of("no", "nope", "nah", "nothing", "none", "really", "else",
+			"much", "new", "at", "all", "other", "to", "report", "add", "today", "i", "we", "saw", "noticed", "that",
+			"of", "note");
 
 	private static final String REASON = "worded like what cannot wait";
 
@@ -104,11 +116,18 @@ public final class UrgentWording {
 	 * enough
 	 */
 	public @Nullable LevelRule rule(Annotation annotation, @Nullable String dogName, OrdinaryFindings ordinary) {
+		if (isBareDenial(annotation.words())) {
+			return null;
+		}
 		double[] chances = chances(annotation, dogName, ordinary);
 		if (chances[0] < URGENT_AT) {
 			return null;
 		}
 		return (chances[1] >= EMERGENCY_AT) ? EMERGENCY : SAME_DAY;
+	}
+
+	private static boolean isBareDenial(Words words) {
+		return IntStream.range(0, words.size()).mapToObj(words::form).allMatch(BARE_DENIAL::contains);
 	}
 
 	/**

@@ -136,6 +136,8 @@ final class Places {
 		}
 		boolean counted = before >= 0 && this.words.isBreakBefore(mention.to())
 				&& Character.isDigit(this.words.form(before).charAt(0));
+		counted |= mention.to() < this.words.size() && !this.words.isBreakBefore(mention.to())
+				&& Character.isDigit(this.words.form(mention.to()).charAt(0));
 		boolean onward = this.annotation.is(mention.to(), WordClass.ONWARD) && !this.words.isBreakBefore(mention.to());
 		boolean returned = this.words.is(before, "is")
 				&& (this.words.isBreakBefore(mention.to()) || this.words.is(mention.to(), "again"));

@@ -6,6 +6,7 @@ import java.util.Set;
 
 import measuredwalk.reading.Token;
 import measuredwalk.reading.quantity.Quantities;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Words that dictation wrote as another one of the same sound. 'Ate minutes' and 'too
@@ -36,35 +37,49 @@ final class HeardWords {
 	private static final Set<String> EATEN = Set.of("her", "his", "all", "breakfast", "dinner", "tea", "up", "every",
 			"everything", "nothing", "some", "most", "half", "well");
 
+	/** Behind 'half our' these leave it 'our'. */
+	private static final Set<String> OURS = Set.of("usual", "normal", "walk", "walks", "loop", "route", "regular",
+			"circuit", "lap", "time", "distance");
+
+	private static final Set<String> BEFORE_NIGHT = Set.of("the", "last", "all", "at", "every", "good");
+
 	private static final int LONGEST = 5;
 
 	private HeardWords() {
 	}
 
-	/** Puts numbers for the words that can only be heard ones, in the list itself. */
+	/**
+	 * Puts the words that must have been said for those that were heard, in the list
+	 * itself.
+	 */
 	static void repair(List<Token> tokens) {
-		for (int at = 0; at + 1 < tokens.size(); at++) {
-			Token token = tokens.get(at);
-			String number = (token.word().length() > LONGEST) ? null : NUMBERS.get(token.word());
-			if (number == null && token.word().length() <= LONGEST && at > 0
-					&& MEASURING.contains(tokens.get(at - 1).word())) {
-				number = AFTER_MEASURING_WORDS.get(token.word());
-			}
-			if (number != null && Quantities.measuresWalks(tokens.get(at + 1).word())) {
-				tokens.set(at, token.withWord(number));
-			}
-			else if (at > 0 && isDenial(tokens, at)) {
-				tokens.set(at, token.withWord("no"));
-			}
-			else if (token.is("eight") && EATEN.contains(tokens.get(at + 1).word())) {
-				tokens.set(at, token.withWord("ate"));
+		for (int at = 0; at < tokens.size(); at++) {
+			String before = (at > 0) ? tokens.get(at - 1).word() : "";
+			String next = (at + 1 < tokens.size()) ? tokens.get(at + 1).word() : "";
+			String said = said(tokens.get(at).word(), before, next);
+			if (said != null) {
+				tokens.set(at, tokens.get(at).withWord(said));
 			}
 		}
 	}
 
-	private static boolean isDenial(List<Token> tokens, int at) {
-		return tokens.get(at).is("know") && BEFORE_DENIAL.contains(tokens.get(at - 1).word())
-				&& !KNOWN.contains(tokens.get(at + 1).word());
+	private static @Nullable String said(String heard, String before, String next) {
+		if (heard.length() > LONGEST) {
+			return heard.equals("knight") && BEFORE_NIGHT.contains(before) ? "night" : null;
+		}
+		String number = NUMBERS.get(heard);
+		if (number == null && MEASURING.contains(before)) {
+			number = AFTER_MEASURING_WORDS.get(heard);
+		}
+		if (number != null && Quantities.measuresWalks(next)) {
+			return number;
+		}
+		return switch (heard) {
+			case "know" -> BEFORE_DENIAL.contains(before) && !next.isEmpty() && !KNOWN.contains(next) ? "no" : null;
+			case "our" -> before.equals("half") && !OURS.contains(next) ? "hour" : null;
+			case "eight" -> EATEN.contains(next) ? "ate" : null;
+			default -> null;
+		};
 	}
 
 }

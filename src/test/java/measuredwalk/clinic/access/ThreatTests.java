@@ -105,6 +105,22 @@ class ThreatTests {
 	}
 
 	@Test
+	void scriptInAnAlertOrInTheNoteOnItIsShownAsText() {
+		new ChatVisitor(this.port, "wren").say("she collapsed " + SCRIPT);
+		String alert = Caller.json(this.caller.api("GET", "/api/alerts?status=open", STAFF, ""))
+			.get(0)
+			.get("id")
+			.asString();
+		this.caller.api("POST", "/api/alerts/" + alert + "/acknowledge", STAFF, "{'note':'" + SCRIPT + "'}");
+		String thistle = "/clinic/dogs/" + dogNamed("Thistle");
+		this.caller.login("clinic", "rehearsal");
+		for (String page : List.of("/clinic", "/clinic/alerts/" + alert, thistle, thistle + "/report", "/?as=wren")) {
+			assertThat(this.caller.get(page).body()).as(page).doesNotContain(SCRIPT);
+		}
+		assertThat(this.caller.get("/clinic/alerts/" + alert).body()).containsPattern("(?s)&lt;script.*&lt;script");
+	}
+
+	@Test
 	void anIdThatIsGuessedLeadsNowhere() {
 		for (String path : List.of("", "/journal", "/suggestion", "/export")) {
 			assertThat(this.caller.api("GET", "/api/dogs/" + UUID.randomUUID() + path, STAFF, "").statusCode())

@@ -50,8 +50,8 @@ class AuditPageTests {
 		HttpResponse<String> file = caller.get("/clinic/audit.csv");
 		assertThat(file.headers().firstValue("Content-Type").orElse("")).isEqualTo("text/csv;charset=UTF-8");
 		assertThat(file.headers().firstValue("Content-Disposition").orElse("")).startsWith("attachment");
-		assertThat(file.body()).startsWith("dog,id,days,walks,")
-			.contains("\"'=HYPERLINK(\"\"x\"\")\"," + dog.id() + ",15,24,");
+		assertThat(file.body()).startsWith("\"dog\",\"id\",\"days\",\"walks\",")
+			.contains("\"'=HYPERLINK(\"\"x\"\")\",\"" + dog.id() + "\",15,24,");
 	}
 
 }

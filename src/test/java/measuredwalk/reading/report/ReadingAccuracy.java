@@ -39,7 +39,7 @@ final class ReadingAccuracy {
 	private static final String SPANISH_MADE = """
 			## Spanish
 
-			Spanish is read by a glossary, phrase by phrase, into the English of the same rules (decision 25). All messages are invented, European and Latin American, half of them without accents. `Spanish, develop` was written before the glossary and worked on since. `Spanish, untouched` was written before the glossary too and never looked at while it was made, but by the same author, who may remember it: its figures flatter. No Spanish-speaking owner and no second author has labelled or read any of it yet. Where the labels of `untouched` and the English guide differ (a denied emergency is kept with present false; knee and hip are hind) the labels stay as they were written.
+			Spanish is read by a glossary, phrase by phrase, into the English of the same rules (decision 25). All messages are invented, European and Latin American, most of them without an accent. `Spanish, develop` was written before the glossary and worked on since. `Spanish, untouched` was written before the glossary too and never looked at while it was made, but by the same author, who may remember it: its figures flatter. No Spanish-speaking owner and no second author has labelled or read any of it yet. Where the labels of `untouched` and the English guide differ (a denied emergency is kept with present false; knee and hip are hind) the labels stay as they were written.
 			""";
 
 	private static final List<OwnerSet> SPANISH = List.of(set("Spanish, develop", "spanish-develop.jsonl", false),
