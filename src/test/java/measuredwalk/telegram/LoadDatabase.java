@@ -32,7 +32,8 @@ record LoadDatabase(String name, String url, String username, String password,
 	static LoadDatabase named(String name, Path folder) {
 		return switch (name.toLowerCase(Locale.ROOT)) {
 			case "h2" -> new LoadDatabase("H2 in a file", "jdbc:h2:file:" + folder.resolve("load")
-					+ ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE", "sa", "", () -> {
+					+ ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_ON_EXIT=FALSE", "sa",
+					"", () -> {
 					});
 			case "postgres" -> postgres();
 			default ->
@@ -52,7 +53,8 @@ record LoadDatabase(String name, String url, String username, String password,
 		}
 		try {
 			EmbeddedPostgres server = builder.start();
-			return new LoadDatabase("PostgreSQL 18", server.getJdbcUrl("postgres", "postgres"), "postgres", "postgres", server);
+			return new LoadDatabase("PostgreSQL 18", server.getJdbcUrl("postgres", "postgres"), "postgres", "postgres",
+					server);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
