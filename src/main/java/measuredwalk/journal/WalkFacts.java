@@ -77,7 +77,7 @@ public record WalkFacts(LocalDate date, @Nullable LocalTime start, @Nullable Dou
 	 */
 	public WalkFacts withStart(@Nullable LocalTime right) {
 		return new WalkFacts(this.date, right, this.minutes, this.minutesLow, this.minutesHigh, this.distanceMetres,
-				this.minutesEstimated, this.overall, this.signs, this.unsure);
+				this.minutesEstimated, this.overall, this.signs, this.unsure, this.loads);
 	}
 
 	/**

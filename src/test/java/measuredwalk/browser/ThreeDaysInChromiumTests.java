@@ -142,6 +142,7 @@ class ThreeDaysInChromiumTests {
 		assertThat(bubbles().get(bubbles().size() - 2)).contains("25 minutes on").contains("14 minutes yesterday");
 		assertThat(bubbles().get(bubbles().size() - 1)).startsWith("Thistle's fortnight: walks on 2 of 4 days");
 		waitUntil(this::theLastPictureIsDrawn);
+		waitUntil(this::theEndIsInSight);
 		assertThat(anyWider()).as("the page scrolls sideways on a phone").isFalse();
 		Files.createDirectories(Path.of("target/pictures"));
 		Files.write(Path.of("target/pictures/chat-phone.png"), this.browser.getScreenshotAs(OutputType.BYTES));
@@ -151,6 +152,11 @@ class ThreeDaysInChromiumTests {
 		return Boolean.TRUE.equals(((JavascriptExecutor) this.browser)
 			.executeScript("const all = document.querySelectorAll('li img'); const last = all[all.length - 1];"
 					+ "return last.complete && last.naturalWidth > 0 && last.alt.startsWith('Thistle, ');"));
+	}
+
+	private boolean theEndIsInSight() {
+		return Boolean.TRUE.equals(((JavascriptExecutor) this.browser)
+			.executeScript("return window.scrollY + window.innerHeight >= document.body.scrollHeight - 2;"));
 	}
 
 	@Test

@@ -164,8 +164,11 @@ final class SubjectScope {
 		return true;
 	}
 
-	/** 'my husband walked her, 25 minutes and no limp' tells of the dog. */
+	/** 'my husband walked her, 25 minutes and no limp' and 'Jim: 20' tell of the dog. */
 	private boolean hasTheDogOut(Mention other) {
+		if (this.words.markBefore(other.to()) == ':') {
+			return true;
+		}
 		if (other.value().equals("dog") || !this.annotation.is(other.to(), WordClass.WALKING_DOG)) {
 			return false;
 		}
