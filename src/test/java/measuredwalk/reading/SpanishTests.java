@@ -38,7 +38,7 @@ class SpanishTests {
 
 	@ParameterizedTest
 	@CsvSource({ "FIRST_WALK_MINUTES, 0.99", "DISTANCE, 0.99", "SIGNS, 0.97", "DENIED_SIGNS, 0.95", "OVERALL, 0.95",
-			"URGENT, 0.99", "NOT_UNDERSTOOD, 0.99" })
+			"URGENT, 0.98", "NOT_UNDERSTOOD, 0.99" })
 	void theMessagesThatItWasMadeOnAreReadAsLabelled(Field field, double least) {
 		Tally tally = DEVELOP.tally(field);
 		assertThat(tally.f1()).as(DEVELOP.failures().toString()).isGreaterThanOrEqualTo(least);
