@@ -145,6 +145,41 @@ abstract class LoopContract {
 	}
 
 	@Test
+	void aHouseholdOfAnotherLanguageIsAskedReadAndAnsweredInIt() {
+		this.wren.send("PATCH", "/api/dogs/" + this.dog, "{\"language\":\"es\"}");
+		List<String> answers = this.wren.say("25 minutos por el campo, cojeó un poco de la pata trasera izquierda");
+		assertThat(answers.get(0)).isEqualTo("Apuntado: 25 minutos hoy; cojeó un poco, pata trasera izquierda.");
+		assertThat(answers.get(1)).isEqualTo("¿A los cuántos minutos del paseo de Bramble empezó?");
+		assertThat(this.wren.choices()).contains("A mitad de camino");
+		assertThat(this.wren.say("a los 15").get(0)).startsWith("¿Y cómo está Bramble ahora");
+		assertThat(this.wren.say("Como siempre").get(0)).contains("a los 15 minutos; como siempre.");
+		assertThat(walks().get(0).get("signs").get(0).get("sign").asString()).isEqualTo("lameness");
+		assertThat(this.wren.say("no se puede levantar").get(0)).startsWith("Llama ahora a la clínica")
+			.contains("no pudo levantarse");
+	}
+
+	@Test
+	void aHouseholdChoosesHowItIsSpokenTo() {
+		assertThat(this.wren.say("/language").get(0)).startsWith("I speak English (British words)");
+		assertThat(this.wren.choices()).contains("Español", "Miles", "Say vet");
+		assertThat(this.wren.say("Miles").get(0)).contains("tell distances in miles");
+		assertThat(this.wren.say("2 miles, no limp").get(0)).contains("2 miles today");
+		assertThat(this.wren.say("/language español, km").get(0)).contains("Mi idioma: Español", "en kilómetros");
+		assertThat(this.wren.say("/language klingon").get(0)).contains("Puedo hablar: English (British words)");
+		assertThat(this.wren.say("/hours mañanas a las 8, domingos no").get(1)).contains("pregunto a las 08:00")
+			.contains("No pregunto los domingos.");
+		assertThat(this.wren.say("¿podemos hacer 60 minutos hoy?").get(0)).startsWith("60 minutos es más de lo que");
+		assertThat(this.wren.say("/erase").get(0)).contains("escribe: borrar Bramble");
+		assertThat(this.wren.say("No").get(0)).isEqualTo("Bien. No se borra nada.");
+	}
+
+	@Test
+	void anEmergencyIsSeenInALanguageThatTheHouseholdDoesNotSpeak() {
+		assertThat(this.wren.say("mi perra no se puede levantar, ayuda").get(0))
+			.startsWith("Please call the clinic now");
+	}
+
+	@Test
 	void aMorningThatWasToldAlreadyIsNotAskedAgain() {
 		long before = morningsAsked();
 		this.wren.moveOn("morning");

@@ -97,6 +97,16 @@ class SeveralDogsTests {
 	}
 
 	@Test
+	void aSpanishMessageIsPartedByDogToo() {
+		this.wren.say("/language español");
+		List<String> answers = this.wren.say("Los dos 20 minutos, Tarn con un poco de rigidez");
+		assertThat(answers).anySatisfy((answer) -> assertThat(answer).startsWith("Apuntado: Moss: 20 minutos"));
+		assertThat(answers).anySatisfy(
+				(answer) -> assertThat(answer).startsWith("Apuntado: Tarn: 20 minutos").contains("rigidez leve"));
+		assertThat(walks(this.moss).get(0).get("signs")).isEmpty();
+	}
+
+	@Test
 	void eachDogHasItsOwnMinutes() {
 		this.wren.say("Tarn did 25 and Moss only 10");
 		assertThat(walks(this.tarn).get(0).get("minutes").asDouble()).isEqualTo(25);

@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,9 +23,12 @@ class AskBacks {
 
 	private final CheckIns checkIns;
 
+	private final AskBackWords words;
+
 	private final ReadingMeters meters;
 
-	AskBacks(CheckIns checkIns, ReadingMeters meters) {
+	AskBacks(CheckIns checkIns, AskBackWords words, ReadingMeters meters) {
+		this.words = words;
 		this.meters = meters;
 		this.checkIns = checkIns;
 	}
@@ -37,9 +41,9 @@ class AskBacks {
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		if (open.isPresent() && !open.get().remembered().containsKey(ASKED)) {
 			this.checkIns.remember(open.get().id(), ASKED, unsure.field());
+			List<String> readings = this.words.readings(unsure);
 			this.meters.askedBackAmount();
-			reply.ask(Phrase.WHICH_WAS_IT,
-					Map.of("first", unsure.readings().get(0), "second", unsure.readings().get(1)), unsure.readings());
+			reply.ask(Phrase.WHICH_WAS_IT, Map.of("first", readings.get(0), "second", readings.get(1)), readings);
 		}
 	}
 

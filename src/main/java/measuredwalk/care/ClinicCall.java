@@ -2,6 +2,7 @@ package measuredwalk.care;
 
 import java.util.Map;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.ClinicContact;
@@ -26,10 +27,10 @@ class ClinicCall {
 		ClinicContact contact = this.settings.contact();
 		String phone = contact.phone();
 		if (phone.isBlank()) {
-			return "your vet's usual number";
+			return this.replies.part(Part.USUAL_NUMBER);
 		}
 		String later = contact.outOfHoursPhone();
-		return (later.isBlank() || later.equals(phone)) ? phone : phone + " (out of hours " + later + ")";
+		return (later.isBlank() || later.equals(phone)) ? phone : this.replies.part(Part.OUT_OF_HOURS, phone, later);
 	}
 
 	String whomToCall(String dogName) {

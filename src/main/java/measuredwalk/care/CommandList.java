@@ -19,11 +19,13 @@ class CommandList {
 
 	static final String HELP = "/help";
 
+	static final String LANGUAGE = "/language";
+
 	private final Map<String, Command> commands;
 
 	CommandList(Households households, CheckIns checkIns, CheckInTalk talk, TodayTalk today, LogTalk log,
-			LookingTalk looking, TakingBack takingBack, HoursTalk hours, ExportTalk export, Erasing erasing,
-			Leaving leaving) {
+			LookingTalk looking, TakingBack takingBack, HoursTalk hours, SpeechTalk speech, ExportTalk export,
+			Erasing erasing, Leaving leaving) {
 		this.commands = Map.ofEntries(
 				entry("/walk", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.AFTER_WALK, reply)),
 				entry("/morning", Scope.ONE_DOG, (turn, reply) -> talk.begin(turn, CheckIns.NEXT_MORNING, reply)),
@@ -33,6 +35,7 @@ class CommandList {
 				entry("/undo", Scope.THE_CHAT, takingBack::undo),
 				entry("/share", Scope.THE_HOME, (turn, reply) -> share(households, turn, reply)),
 				Map.entry("/hours", new Command(Scope.THE_HOME, hours::command)),
+				Map.entry(LANGUAGE, new Command(Scope.THE_HOME, speech::command)),
 				Map.entry("/export", new Command(Scope.EACH_DOG, export::command)),
 				entry("/erase", Scope.ONE_DOG, erasing::ask), entry("/leave", Scope.THE_HOME, leaving::command),
 				entry("/stop", Scope.THE_CHAT, (turn, reply) -> stop(households, checkIns, turn, reply)));
@@ -85,13 +88,13 @@ class CommandList {
 
 	private static void share(Households households, Turn turn, Reply reply) {
 		String code = households.shareCode(turn.carer().householdId(), turn.carer().name());
-		reply.say(Phrase.SHARE, Map.of("dog", turn.homeNames(), "code", code));
+		reply.say(Phrase.SHARE, Map.of("dog", reply.and(turn.homeNames()), "code", code));
 	}
 
 	private static void stop(Households households, CheckIns checkIns, Turn turn, Reply reply) {
 		checkIns.close(turn.chatId());
 		households.silence(turn.chatId());
-		reply.say(Phrase.STOPPED, Map.of("dog", turn.homeNames()));
+		reply.say(Phrase.STOPPED, Map.of("dog", reply.and(turn.homeNames())));
 	}
 
 }

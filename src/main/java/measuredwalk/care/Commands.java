@@ -23,7 +23,10 @@ class Commands {
 
 	private final WhichDog which;
 
-	Commands(CommandList commands, Joining joining, Turns turns, WhichDog which) {
+	private final SpeechTalk speech;
+
+	Commands(CommandList commands, Joining joining, Turns turns, WhichDog which, SpeechTalk speech) {
+		this.speech = speech;
 		this.commands = commands;
 		this.joining = joining;
 		this.turns = turns;
@@ -40,11 +43,19 @@ class Commands {
 			reply.say(Phrase.HELP);
 		}
 		else if (dogs.isEmpty()) {
-			reply.say(Phrase.HOW_TO_BEGIN);
+			newcomer(name, message, reply);
 		}
 		else {
 			this.commands.named(name)
 				.ifPresentOrElse((command) -> run(command, dogs, reply), () -> reply.say(Phrase.UNKNOWN_COMMAND));
+		}
+	}
+
+	private void newcomer(String name, IncomingMessage message, Reply reply) {
+		boolean chosen = name.equals(CommandList.LANGUAGE)
+				&& this.speech.chosenByNewcomer(message.chatId(), rest(message.text()), reply);
+		if (!chosen) {
+			reply.say(Phrase.HOW_TO_BEGIN);
 		}
 	}
 

@@ -1,14 +1,11 @@
 package measuredwalk.care;
 
 import java.time.DayOfWeek;
-import java.time.format.TextStyle;
-import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Days of the week as people write them: 'Sundays', 'Saturday and Sunday', 'weekends'.
@@ -51,13 +48,6 @@ final class DayWords {
 			.filter((day) -> day.name().regionMatches(true, 0, word, 0, LETTERS_THAT_TELL))
 			.findFirst()
 			.orElseThrow();
-	}
-
-	static String words(Collection<DayOfWeek> days) {
-		return days.stream()
-			.sorted()
-			.map((day) -> day.getDisplayName(TextStyle.FULL, Locale.UK) + "s")
-			.collect(Collectors.joining(" and "));
 	}
 
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
@@ -18,15 +19,16 @@ import org.springframework.stereotype.Component;
 @Component
 class EarlierDogs {
 
-	private static final String KEEP = "Keep both";
-
 	private final Households households;
 
 	private final Outbox outbox;
 
 	private final Replies replies;
 
-	EarlierDogs(Households households, Outbox outbox, Replies replies) {
+	private final Figures figures;
+
+	EarlierDogs(Households households, Outbox outbox, Replies replies, Figures figures) {
+		this.figures = figures;
 		this.households = households;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -35,7 +37,8 @@ class EarlierDogs {
 	void ask(long chatId, List<Dog> joined, Reply reply) {
 		List<Dog> earlier = this.households.dogsLeftFor(chatId);
 		if (!earlier.isEmpty()) {
-			reply.ask(Phrase.KEEP_BOTH, Map.of("earlier", and(earlier)), List.of(KEEP, "Only " + and(joined)));
+			reply.ask(Phrase.KEEP_BOTH, Map.of("earlier", and(earlier)),
+					List.of(this.replies.part(Part.KEEP_BOTH), this.replies.part(Part.ONLY, and(joined))));
 		}
 	}
 
@@ -44,7 +47,7 @@ class EarlierDogs {
 	 * @return true when it was the answer
 	 */
 	boolean answered(List<Turn> dogs, Reply reply) {
-		String text = dogs.get(0).text().strip().toLowerCase(Locale.ROOT);
+		String text = dogs.get(0).english().strip().toLowerCase(Locale.ROOT);
 		boolean keep = List.of("keep both", "both", "yes", "yes please", "keep them", "all of them").contains(text);
 		if (!(keep || text.startsWith("only ") || text.equals("no")) || !askedLast(dogs.get(0).chatId())) {
 			return false;
@@ -68,8 +71,8 @@ class EarlierDogs {
 		return !earlier.isEmpty() && this.outbox.lastText(chatId).filter(question::equals).isPresent();
 	}
 
-	private static String and(List<Dog> dogs) {
-		return WhichDog.listed(dogs.stream().map(Dog::name).toList(), " and ");
+	private String and(List<Dog> dogs) {
+		return this.figures.and(dogs.stream().map(Dog::name).toList());
 	}
 
 }

@@ -1,6 +1,7 @@
 package measuredwalk.care;
 
 import java.util.List;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.Set;
 
@@ -12,6 +13,8 @@ import measuredwalk.reading.OwnerMessage;
 import measuredwalk.reading.Question;
 import measuredwalk.reading.Reading;
 import measuredwalk.signs.Sign;
+import measuredwalk.speech.Speaking;
+import measuredwalk.speech.Speech;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -48,7 +51,7 @@ class Ears {
 			return read(turn, turn.text(), checkIn.reads());
 		}
 		if (asks(checkIn, Slot.STIFF_MINUTES) && reading.stiffMinutes() == null) {
-			Double minutes = read(turn, "stiff for " + turn.text(), Question.MORNING).stiffMinutes();
+			Double minutes = read(turn, "stiff for " + turn.english(), Question.MORNING).stiffMinutes();
 			return (minutes != null) ? stiffFor(reading, minutes) : reading;
 		}
 		return amountKnown(checkIn) && onlyAsUsual(reading) ? read(turn, turn.text(), Question.MORNING) : reading;
@@ -98,7 +101,7 @@ class Ears {
 	 * end of a sentence whose beginning the question gave.
 	 */
 	Optional<Onset> onset(Turn turn, CheckIn checkIn) {
-		String answer = turn.text().strip();
+		String answer = turn.english().strip();
 		if (!asks(checkIn, Slot.ONSET) || answer.split("\\s+").length > LONGEST_ONSET_ANSWER) {
 			return Optional.empty();
 		}
@@ -114,11 +117,11 @@ class Ears {
 	/** Reads an answer about dragging with what it is about before it. */
 	Reading aboutDragging(Turn turn, boolean isNew) {
 		String about = isNew ? "new dragging of the back leg today. " : "dragged a back foot on the walk. ";
-		return read(turn, about + turn.text(), Question.WALK);
+		return read(turn, about + turn.english(), Question.WALK);
 	}
 
 	Reading stranger(String text, java.time.LocalDateTime now) {
-		return this.reader.read(new OwnerMessage(text, Question.WALK, now, null, Set.of()));
+		return this.reader.read(new OwnerMessage(text, Question.WALK, now, null, Set.of(), Speaking.now().language()));
 	}
 
 	/** 'How is it now?' after a walk is answered as 'how is it this morning?' is. */
@@ -130,8 +133,13 @@ class Ears {
 	}
 
 	private Reading read(Turn turn, String text, Question question) {
-		return this.reader.read(
-				new OwnerMessage(text, question, turn.time(), turn.dog().name(), Set.copyOf(turn.dog().medications())));
+		return this.reader.read(new OwnerMessage(text, question, turn.time(), turn.dog().name(),
+				Set.copyOf(turn.dog().medications()), turn.speech().language()));
+	}
+
+	/** Words in the English that answers are looked for in. */
+	static String english(String text, Speech speech, Collection<String> names) {
+		return MessageReader.standard().english(text, speech.language(), names);
 	}
 
 	static boolean asks(@Nullable CheckIn checkIn, Slot slot) {

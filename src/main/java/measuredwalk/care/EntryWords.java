@@ -2,16 +2,15 @@ package measuredwalk.care;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.journal.MorningFacts;
@@ -29,14 +28,15 @@ import org.springframework.stereotype.Component;
 @Component
 class EntryWords implements RecordWords {
 
-	private static final Locale ENGLISH = Locale.UK;
-
 	private static final String LOADS = "load";
 
 	private final Replies replies;
 
-	EntryWords(Replies replies) {
+	private final Figures figures;
+
+	EntryWords(Replies replies, Figures figures) {
 		this.replies = replies;
+		this.figures = figures;
 		Arrays.stream(LoadKind.values()).forEach((load) -> replies.word(LOADS, load));
 	}
 
@@ -45,15 +45,15 @@ class EntryWords implements RecordWords {
 		String amount = Stream.of(minutes(facts), distance(facts))
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
-		String when = day(facts.date(), today) + start(facts.start());
-		return sentence((amount.isEmpty() ? "a walk" : amount) + loads(facts.loads()) + when, facts.signs(),
-				facts.overall(), !facts.signs().isEmpty());
+		String what = (amount.isEmpty() ? this.replies.part(Part.A_WALK) : amount) + loads(facts.loads());
+		String walk = this.replies.part(Part.ON_DAY, what, this.figures.day(facts.date(), today));
+		return sentence(at(walk, facts.start()), facts.signs(), facts.overall(), !facts.signs().isEmpty());
 	}
 
 	/** What made it harder, such as ' on hills and with play'; empty for nothing. */
 	String loads(Set<LoadKind> loads) {
 		List<String> words = loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList();
-		return words.isEmpty() ? "" : " " + WhichDog.listed(words, " and ");
+		return words.isEmpty() ? "" : " " + this.figures.and(words);
 	}
 
 	@Override
@@ -62,16 +62,17 @@ class EntryWords implements RecordWords {
 		parts.add(morningOf(facts.date(), today));
 		facts.signs().stream().map(this::sign).forEach(parts::add);
 		if (facts.stiffMinutes() != null) {
-			parts.add("loose after " + Figures.minutes(facts.stiffMinutes()));
+			parts.add(this.replies.part(Part.LOOSE_AFTER, this.figures.minutes(facts.stiffMinutes())));
 		}
 		return sentence(String.join("; ", parts), List.of(), facts.overall(), parts.size() > 1);
 	}
 
-	private static String morningOf(LocalDate date, LocalDate today) {
+	private String morningOf(LocalDate date, LocalDate today) {
 		if (date.equals(today)) {
-			return "this morning";
+			return this.replies.part(Part.THIS_MORNING);
 		}
-		return date.equals(today.minusDays(1)) ? "yesterday morning" : "morning" + day(date, today);
+		return date.equals(today.minusDays(1)) ? this.replies.part(Part.YESTERDAY_MORNING)
+				: this.replies.part(Part.ON_DAY, this.replies.part(Part.MORNING), this.figures.day(date, today));
 	}
 
 	/** All that a message left in the journal. */
@@ -97,29 +98,38 @@ class EntryWords implements RecordWords {
 			return this.replies.word("denied", sign.kind());
 		}
 		String how = Objects.requireNonNullElse(word("severity", sign.severity()), "");
-		String seen = this.replies.word("seen", sign.kind()).replace("{how}", how).strip();
-		StringBuilder words = new StringBuilder(seen);
+		String seen = withDegree(this.replies.word("seen", sign.kind()), sign).replace("{how}", how)
+			.replace("  ", " ")
+			.strip();
 		String place = place(sign);
-		if (!place.isEmpty()) {
-			words.append(", ").append(place);
-		}
+		String words = place.isEmpty() ? seen : this.replies.part(Part.PLACE, seen, place);
 		if (sign.onsetMinute() != null) {
-			words.append(onset(sign.onsetMinute()));
+			return onset(words, sign.onsetMinute());
 		}
-		else if (sign.when() != null) {
-			words.append(' ').append(word("when", sign.when()));
-		}
-		return words.toString();
+		return (sign.when() != null) ? this.replies.part(Part.SEEN_WHEN, words, this.replies.word("when", sign.when()))
+				: words;
+	}
+
+	/** In some languages a noun needs another word for how bad it was than a verb. */
+	private String withDegree(String words, Sign sign) {
+		return words.contains("{degree}")
+				? words.replace("{degree}", Objects.requireNonNullElse(word("degree", sign.severity()), "")) : words;
 	}
 
 	/** Dragging is of a back foot already: only the side is news. */
 	private String place(Sign sign) {
 		String limb = (sign.kind() == SignKind.HIND_LIMB_DRAGGING) ? null : word("limb", sign.limb());
-		return Stream.of(limb, word("side", sign.side())).filter(Objects::nonNull).collect(Collectors.joining(" "));
+		String side = word("side", sign.side());
+		if (limb != null && side != null) {
+			return this.replies.part(Part.LIMB_AND_SIDE, limb, side);
+		}
+		String one = (limb != null) ? limb : side;
+		return (one != null) ? this.replies.part(Part.SIDE_ALONE, one) : "";
 	}
 
-	private static String onset(double minute) {
-		return (minute < 1) ? " from the start" : " after " + Figures.minutes(minute);
+	private String onset(String seen, double minute) {
+		return (minute < 1) ? this.replies.part(Part.FROM_THE_START, seen)
+				: this.replies.part(Part.AFTER_MINUTES, seen, this.figures.minutes(minute));
 	}
 
 	private @Nullable String word(String group, measuredwalk.signs.@Nullable Coded coded) {
@@ -139,34 +149,23 @@ class EntryWords implements RecordWords {
 		return String.join("; ", parts) + ".";
 	}
 
-	private static @Nullable String minutes(WalkFacts facts) {
+	private @Nullable String minutes(WalkFacts facts) {
 		if (facts.minutes() == null) {
 			return null;
 		}
 		double low = Objects.requireNonNullElse(facts.minutesLow(), facts.minutes());
 		double high = Objects.requireNonNullElse(facts.minutesHigh(), facts.minutes());
 		boolean range = !facts.minutesEstimated() && high - low >= 1;
-		String minutes = range ? Figures.minutes(low, high) : Figures.minutes(facts.minutes());
-		return facts.minutesEstimated() ? "about " + minutes : minutes;
+		String minutes = range ? this.figures.minutes(low, high) : this.figures.minutes(facts.minutes());
+		return facts.minutesEstimated() ? this.replies.part(Part.ABOUT, minutes) : minutes;
 	}
 
-	private static @Nullable String distance(WalkFacts facts) {
-		return (facts.distanceMetres() != null) ? Figures.distance(facts.distanceMetres()) : null;
+	private @Nullable String distance(WalkFacts facts) {
+		return (facts.distanceMetres() != null) ? this.figures.distance(facts.distanceMetres()) : null;
 	}
 
-	private static String start(@Nullable LocalTime start) {
-		return (start != null) ? " at " + start : "";
-	}
-
-	static String day(LocalDate date, LocalDate today) {
-		if (date.equals(today)) {
-			return " today";
-		}
-		if (date.equals(today.minusDays(1))) {
-			return " yesterday";
-		}
-		return " on " + date.getDayOfWeek().getDisplayName(TextStyle.FULL, ENGLISH) + " " + date.getDayOfMonth() + " "
-				+ date.getMonth().getDisplayName(TextStyle.FULL, ENGLISH);
+	private String at(String walk, @Nullable LocalTime start) {
+		return (start != null) ? this.replies.part(Part.AT_TIME, walk, start.toString()) : walk;
 	}
 
 }

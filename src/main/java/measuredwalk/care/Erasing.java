@@ -80,7 +80,7 @@ class Erasing {
 	}
 
 	private static String typed(Turn turn) {
-		return turn.text().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+		return turn.english().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
 	}
 
 	void erase(Turn turn, Reply reply) {

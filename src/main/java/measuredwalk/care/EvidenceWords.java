@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
@@ -23,7 +24,10 @@ class EvidenceWords {
 
 	private final Replies replies;
 
-	EvidenceWords(Suggestions suggestions, Replies replies) {
+	private final Figures figures;
+
+	EvidenceWords(Suggestions suggestions, Replies replies, Figures figures) {
+		this.figures = figures;
 		this.suggestions = suggestions;
 		this.replies = replies;
 	}
@@ -40,17 +44,23 @@ class EvidenceWords {
 			counts.add(count(bands.get(band)));
 		}
 		return counts.isEmpty() ? Optional.empty() : Optional.of(this.replies.say(Phrase.EVIDENCE_WALKS,
-				Map.of("dog", dog.name(), "days", DAYS, "counts", String.join(" and on ", counts))));
+				Map.of("dog", dog.name(), "days", DAYS, "counts", joined(counts))));
+	}
+
+	private String joined(List<String> counts) {
+		return counts.stream().reduce((one, other) -> this.replies.part(Part.AND_ON, one, other)).orElse("");
 	}
 
 	private String count(Evidence.WalksOfLength band) {
-		String share = (band.withSigns() == 0) ? "none of " + band.walks() : band.withSigns() + " of " + band.walks();
-		String walks = share + ((band.walks() == 1) ? " walk" : " walks");
 		if (Double.isInfinite(band.atMostMinutes())) {
-			return walks + " over " + Figures.minutes(band.overMinutes());
+			return this.replies.part(Part.WALKS_OVER, band.withSigns(), band.walks(),
+					this.figures.minutes(band.overMinutes()));
 		}
-		return walks + ((band.overMinutes() == 0) ? " up to " + Figures.minutes(band.atMostMinutes())
-				: " of " + Figures.minutes(band.overMinutes() + 1, band.atMostMinutes()));
+		return (band.overMinutes() == 0)
+				? this.replies.part(Part.WALKS_UP_TO, band.withSigns(), band.walks(),
+						this.figures.minutes(band.atMostMinutes()))
+				: this.replies.part(Part.WALKS_BETWEEN, band.withSigns(), band.walks(),
+						this.figures.minutes(band.overMinutes() + 1, band.atMostMinutes()));
 	}
 
 	private Optional<String> mornings(Dog dog, Evidence evidence) {
@@ -58,8 +68,7 @@ class EvidenceWords {
 		if (mornings.told() == 0) {
 			return Optional.empty();
 		}
-		String share = ((mornings.worse() == 0) ? "none" : String.valueOf(mornings.worse())) + " of " + mornings.told()
-				+ ((mornings.told() == 1) ? " morning" : " mornings");
+		String share = this.replies.part(Part.MORNINGS, mornings.worse(), mornings.told());
 		return Optional.of(this.replies.say(Phrase.EVIDENCE_MORNINGS, Map.of("dog", dog.name(), "share", share)));
 	}
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
@@ -36,7 +37,11 @@ class ExportWords {
 
 	private final Replies replies;
 
-	ExportWords(Households households, Journal journal, Notes notes, EntryWords words, Replies replies) {
+	private final Figures figures;
+
+	ExportWords(Households households, Journal journal, Notes notes, EntryWords words, Replies replies,
+			Figures figures) {
+		this.figures = figures;
 		this.households = households;
 		this.journal = journal;
 		this.notes = notes;
@@ -47,9 +52,10 @@ class ExportWords {
 	String of(Dog dog) {
 		List<String> lines = new ArrayList<>();
 		lines.add(this.replies.say(Phrase.EXPORT, Map.of("dog", dog.name())));
-		lines.add(this.replies.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks",
-				Figures.walks(dog.plan().walksPerDay()), "minutes", Figures.minutes(dog.plan().planMinutes()))));
-		this.households.medicationsOf(dog.id()).stream().map(ExportWords::medicine).forEach(lines::add);
+		lines.add(this.replies.say(Phrase.PLAN,
+				Map.of("dog", dog.name(), "walks", this.figures.walks(dog.plan().walksPerDay()), "minutes",
+						this.figures.minutes(dog.plan().planMinutes()))));
+		this.households.medicationsOf(dog.id()).stream().map(this::medicine).forEach(lines::add);
 		Stream.of(mornings(dog), walks(dog), notes(dog))
 			.flatMap((each) -> each)
 			.sorted(Comparator.comparing(Line::date))
@@ -58,9 +64,11 @@ class ExportWords {
 		return String.join("\n", lines);
 	}
 
-	private static String medicine(Medication medication) {
-		String until = (medication.stoppedOn() != null) ? " to " + medication.stoppedOn() : "";
-		return medication.startedOn() + until + " " + medication.kind();
+	private String medicine(Medication medication) {
+		String from = medication.startedOn().toString();
+		String days = (medication.stoppedOn() != null)
+				? this.replies.part(Part.UNTIL, from, medication.stoppedOn().toString()) : from;
+		return days + " " + medication.kind();
 	}
 
 	private Stream<Line> mornings(Dog dog) {

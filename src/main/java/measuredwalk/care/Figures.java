@@ -1,40 +1,128 @@
 package measuredwalk.care;
 
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 
-/** Figures as people say them. */
-final class Figures {
+import measuredwalk.conversations.Part;
+import measuredwalk.conversations.Replies;
+import measuredwalk.signs.Coded;
+import measuredwalk.speech.Speaking;
+import measuredwalk.speech.Units;
+import org.springframework.stereotype.Component;
+
+/**
+ * Figures, days and lists as people say them, in the language of whoever is spoken to.
+ */
+@Component
+class Figures {
 
 	private static final double METRES_IN_KILOMETRE = 1000;
 
-	private Figures() {
+	/** By the international agreement of 1959. */
+	private static final double METRES_IN_MILE = 1609.344;
+
+	private static final double METRES_IN_YARD = 0.9144;
+
+	/** Less than a quarter of a mile is told in yards, to the next ten. */
+	private static final double SHORTEST_MILES = 0.25;
+
+	private final Replies replies;
+
+	Figures(Replies replies) {
+		this.replies = replies;
 	}
 
-	static String minutes(double minutes) {
-		return number(minutes) + ((Math.round(minutes * 10) == 10) ? " minute" : " minutes");
+	String minutes(double minutes) {
+		return this.replies.part(Part.MINUTES, number(minutes), rounded(minutes));
 	}
 
-	static String minutes(double low, double high) {
+	String minutes(double low, double high) {
 		return (Math.round(low) == Math.round(high)) ? minutes(Math.rint(low))
-				: Math.round(low) + " to " + minutes(Math.rint(high));
+				: this.replies.part(Part.RANGE, String.valueOf(Math.round(low)), minutes(Math.rint(high)));
 	}
 
-	static String walks(int walks) {
-		return switch (walks) {
-			case 1 -> "1 walk";
-			default -> walks + " walks";
-		};
+	String walks(int walks) {
+		return this.replies.part(Part.WALKS, walks);
 	}
 
-	static String distance(double metres) {
-		return (metres < METRES_IN_KILOMETRE) ? Math.round(metres) + " metres"
-				: number(metres / METRES_IN_KILOMETRE) + " km";
+	String distance(double metres) {
+		if (Speaking.now().units() == Units.MILES) {
+			return imperial(metres);
+		}
+		return (metres < METRES_IN_KILOMETRE) ? this.replies.part(Part.METRES, String.valueOf(Math.round(metres)))
+				: this.replies.part(Part.KILOMETRES, number(metres / METRES_IN_KILOMETRE));
+	}
+
+	private String imperial(double metres) {
+		double miles = metres / METRES_IN_MILE;
+		return (miles < SHORTEST_MILES)
+				? this.replies.part(Part.YARDS, String.valueOf(Math.round(metres / METRES_IN_YARD / 10) * 10))
+				: this.replies.part(Part.MILES, number(miles), rounded(miles));
+	}
+
+	/** 'today', 'yesterday', or the day with its date. */
+	String day(LocalDate date, LocalDate today) {
+		if (date.equals(today)) {
+			return this.replies.part(Part.TODAY);
+		}
+		if (date.equals(today.minusDays(1))) {
+			return this.replies.part(Part.YESTERDAY);
+		}
+		return dated(Part.DATE, date);
+	}
+
+	/** 'Monday 14 March'. */
+	String date(LocalDate date) {
+		return dated(Part.THE_DATE, date);
+	}
+
+	private String dated(Part part, LocalDate date) {
+		Locale locale = Speaking.now().locale();
+		return this.replies.part(part, date.getDayOfWeek().getDisplayName(TextStyle.FULL, locale),
+				String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(TextStyle.FULL, locale));
+	}
+
+	/** Days of every week: 'Saturdays and Sundays'. */
+	String everyWeek(Collection<DayOfWeek> days) {
+		return andEach(days.stream()
+			.sorted()
+			.map((day) -> this.replies.part(Coded.of(Part.class, day.name().toLowerCase(Locale.ROOT))))
+			.toList());
+	}
+
+	/** 'a and b and c'. */
+	String andEach(List<String> things) {
+		return things.stream().reduce((one, other) -> this.replies.part(Part.AND, one, other)).orElse("");
+	}
+
+	/** 'a, b and c'. */
+	String and(List<String> things) {
+		return listed(things, Part.AND);
+	}
+
+	/** 'a, b or c'. */
+	String or(List<String> things) {
+		return listed(things, Part.OR);
+	}
+
+	private String listed(List<String> things, Part joint) {
+		int last = things.size() - 1;
+		return (last < 1) ? String.join("", things)
+				: this.replies.part(joint, String.join(", ", things.subList(0, last)), things.get(last));
 	}
 
 	private static String number(double figure) {
-		double rounded = Math.round(figure * 10) / 10.0;
+		double rounded = rounded(figure);
 		return (rounded == Math.rint(rounded)) ? String.valueOf((long) rounded)
-				: String.format(Locale.ROOT, "%.1f", rounded);
+				: String.format(Speaking.now().locale(), "%.1f", rounded);
+	}
+
+	private static double rounded(double figure) {
+		return Math.round(figure * 10) / 10.0;
 	}
 
 }

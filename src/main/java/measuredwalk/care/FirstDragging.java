@@ -8,7 +8,9 @@ import java.util.stream.Stream;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
 import measuredwalk.journal.Journal;
 import measuredwalk.journal.MorningEntry;
 import measuredwalk.journal.WalkEntry;
@@ -32,8 +34,7 @@ class FirstDragging {
 
 	private static final String ANSWERED = "answered";
 
-	private static final List<String> CHOICES = List.of("It is not new", "It is new today",
-			"It is new and the foot will not go flat");
+	private static final List<Part> CHOICES = List.of(Part.NOT_NEW, Part.NEW_TODAY, Part.NEW_NOT_FLAT);
 
 	private static final List<String> NOT_NEW = List.of("not new", "isn't new", "isnt new", "nothing new", "always");
 
@@ -47,7 +48,10 @@ class FirstDragging {
 
 	private final Urgency urgency;
 
-	FirstDragging(Journal journal, CheckIns checkIns, Ears ears, Urgency urgency) {
+	private final Replies replies;
+
+	FirstDragging(Journal journal, CheckIns checkIns, Ears ears, Urgency urgency, Replies replies) {
+		this.replies = replies;
 		this.journal = journal;
 		this.checkIns = checkIns;
 		this.ears = ears;
@@ -66,7 +70,8 @@ class FirstDragging {
 		review(turn);
 		Optional<CheckIn> open = this.checkIns.current(turn.chatId());
 		open.ifPresent((checkIn) -> this.checkIns.remember(checkIn.id(), KEY, ASKED));
-		reply.ask(Phrase.DRAGGING_NEW, Map.of("dog", turn.dog().name()), CHOICES);
+		reply.ask(Phrase.DRAGGING_NEW, Map.of("dog", turn.dog().name()),
+				CHOICES.stream().map((choice) -> this.replies.part(choice)).toList());
 	}
 
 	void review(Turn turn) {
@@ -82,7 +87,7 @@ class FirstDragging {
 			return false;
 		}
 		this.checkIns.remember(open.id(), KEY, ANSWERED);
-		String plain = turn.text().toLowerCase(Locale.ROOT);
+		String plain = turn.english().toLowerCase(Locale.ROOT);
 		boolean isNew = NEW.stream().anyMatch(plain::contains) && NOT_NEW.stream().noneMatch(plain::contains);
 		Reading inPlace = this.ears.aboutDragging(turn, isNew);
 		if (Urgency.cannotWait(inPlace)) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Dog;
@@ -70,15 +71,15 @@ class Fortnight {
 		}
 		long signs = days.stream().filter(Fortnight::withSigns).count();
 		return this.replies.say(Phrase.FORTNIGHT_WALKS, Map.of("dog", dog.name(), "walked", share(walked, days.size()),
-				"signs", (signs == 0) ? "none" : String.valueOf(signs)));
+				"signs", this.replies.part(Part.COUNT, signs)));
 	}
 
 	private static boolean withSigns(DogDay day) {
 		return day.walks().stream().flatMap((walk) -> walk.signs().stream()).anyMatch(Sign::present);
 	}
 
-	private static String share(long some, long all) {
-		return ((some == 0) ? "none" : String.valueOf(some)) + " of " + all;
+	private String share(long some, long all) {
+		return this.replies.part(Part.SHARE, some, all);
 	}
 
 }

@@ -109,7 +109,7 @@ class HomeTalk {
 	}
 
 	private static List<Turn> named(List<Turn> dogs) {
-		Map<Integer, String> words = new DogWords(Turns.names(dogs)).of(dogs.get(0).text());
+		Map<Integer, String> words = new DogWords(Turns.names(dogs)).of(dogs.get(0).english());
 		return words.entrySet().stream().map((each) -> dogs.get(each.getKey()).saying(each.getValue())).toList();
 	}
 

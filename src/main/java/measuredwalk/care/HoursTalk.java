@@ -31,7 +31,11 @@ class HoursTalk {
 
 	private final Outbox outbox;
 
-	HoursTalk(Households households, WalkHours walkHours, Prompts prompts, Replies replies, Outbox outbox) {
+	private final Figures figures;
+
+	HoursTalk(Households households, WalkHours walkHours, Prompts prompts, Replies replies, Outbox outbox,
+			Figures figures) {
+		this.figures = figures;
 		this.households = households;
 		this.walkHours = walkHours;
 		this.prompts = prompts;
@@ -62,7 +66,8 @@ class HoursTalk {
 	}
 
 	private boolean changed(Turn turn, String words, Reply reply) {
-		HoursWish wish = HoursWish.read(words, turn.dog().household().hours());
+		HoursWish wish = HoursWish.read(Ears.english(words, turn.speech(), turn.allNames()),
+				turn.dog().household().hours());
 		if (!wish.understood()) {
 			return false;
 		}
@@ -81,7 +86,7 @@ class HoursTalk {
 	private String shown(Dog dog) {
 		Hours hours = dog.household().hours();
 		String days = hours.daysOff().isEmpty() ? this.replies.say(Phrase.HOURS_EVERY_DAY)
-				: this.replies.say(Phrase.HOURS_DAYS_OFF, Map.of("days", DayWords.words(hours.daysOff())));
+				: this.replies.say(Phrase.HOURS_DAYS_OFF, Map.of("days", this.figures.everyWeek(hours.daysOff())));
 		String picture = this.replies.say(hours.fortnightPicture() ? Phrase.HOURS_PICTURE : Phrase.HOURS_NO_PICTURE);
 		return this.replies.say(Phrase.HOURS, Map.of("morning", hours.morningAt(), "walks", walksOfAll(dog), "from",
 				hours.quietFrom(), "until", hours.quietUntil(), "days", days, "picture", picture));
@@ -99,7 +104,7 @@ class HoursTalk {
 		if (times.isEmpty()) {
 			return this.replies.say(Phrase.HOURS_NO_WALK_TIMES, Map.of("dog", dog.name()));
 		}
-		String list = times.stream().sorted().map(LocalTime::toString).collect(Collectors.joining(" and "));
+		String list = this.figures.andEach(times.stream().sorted().map(LocalTime::toString).toList());
 		return this.replies.say(Phrase.HOURS_WALKS, Map.of("dog", dog.name(), "times", list));
 	}
 

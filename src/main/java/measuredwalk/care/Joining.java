@@ -11,6 +11,7 @@ import measuredwalk.household.Households;
 import measuredwalk.household.JoinOutcome;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.prompts.Prompts;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /** {@code /start}, with a code or without. */
@@ -33,8 +34,14 @@ class Joining {
 
 	private final CodeTries tries;
 
+	private final Figures figures;
+
+	private final SpeechTalk speech;
+
 	Joining(Households households, StaffChats staffChats, CheckIns checkIns, Prompts prompts, SetUp setUp,
-			ClinicCall call, EarlierDogs earlierDogs, CodeTries tries) {
+			ClinicCall call, EarlierDogs earlierDogs, CodeTries tries, Figures figures, SpeechTalk speech) {
+		this.speech = speech;
+		this.figures = figures;
 		this.tries = tries;
 		this.households = households;
 		this.staffChats = staffChats;
@@ -55,6 +62,7 @@ class Joining {
 		}
 		else {
 			this.setUp.begin(message, reply);
+			this.speech.offer(message.chatId(), reply);
 		}
 	}
 
@@ -77,24 +85,27 @@ class Joining {
 	}
 
 	private void welcome(IncomingMessage message, Reply reply) {
+		Speaking.change(this.speech.speechOf(message.chatId()));
 		List<Dog> dogs = dogsIn(message);
 		this.checkIns.close(message.chatId());
 		dogs.forEach(this.prompts::expect);
 		greet(dogs, reply);
 		reply.say(Phrase.JOINED, Map.of("dog", and(dogs)));
 		this.earlierDogs.ask(message.chatId(), dogs, reply);
+		this.speech.offer(message.chatId(), reply);
 	}
 
 	/** What this is and is not, the plan, and whom to call. */
 	private void greet(List<Dog> dogs, Reply reply) {
 		reply.say(Phrase.GREETING, Map.of("dog", and(dogs)));
-		dogs.forEach((dog) -> reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks",
-				Figures.walks(dog.plan().walksPerDay()), "minutes", Figures.minutes(dog.plan().planMinutes()))));
-		reply.say(this.call.whomToCall(WhichDog.or(dogs.stream().map(Dog::name).toList())));
+		dogs.forEach((dog) -> reply.say(Phrase.PLAN,
+				Map.of("dog", dog.name(), "walks", this.figures.walks(dog.plan().walksPerDay()), "minutes",
+						this.figures.minutes(dog.plan().planMinutes()))));
+		reply.say(this.call.whomToCall(this.figures.or(dogs.stream().map(Dog::name).toList())));
 	}
 
-	private static String and(List<Dog> dogs) {
-		return WhichDog.listed(dogs.stream().map(Dog::name).toList(), " and ");
+	private String and(List<Dog> dogs) {
+		return this.figures.and(dogs.stream().map(Dog::name).toList());
 	}
 
 	private List<Dog> dogsIn(IncomingMessage message) {

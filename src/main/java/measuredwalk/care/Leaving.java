@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 
 import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.household.Households;
@@ -14,8 +15,6 @@ import org.springframework.stereotype.Component;
 /** {@code /leave}: a carer goes; the last one says what becomes of the log. */
 @Component
 class Leaving {
-
-	private static final List<String> CHOICES = List.of("Keep it for the clinic");
 
 	private final Households households;
 
@@ -27,7 +26,11 @@ class Leaving {
 
 	private final Erasing erasing;
 
-	Leaving(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Erasing erasing) {
+	private final Figures figures;
+
+	Leaving(Households households, CheckIns checkIns, Outbox outbox, Replies replies, Erasing erasing,
+			Figures figures) {
+		this.figures = figures;
 		this.households = households;
 		this.checkIns = checkIns;
 		this.outbox = outbox;
@@ -41,7 +44,7 @@ class Leaving {
 			leave(turn, reply);
 		}
 		else {
-			reply.ask(Phrase.LEAVE_LAST, places(turn), CHOICES);
+			reply.ask(Phrase.LEAVE_LAST, places(turn), List.of(this.replies.part(Part.KEEP_FOR_CLINIC)));
 		}
 	}
 
@@ -50,8 +53,8 @@ class Leaving {
 	 * @return true when it was the answer
 	 */
 	boolean answered(Turn turn, Reply reply) {
-		String text = turn.text().strip().toLowerCase(Locale.ROOT);
-		boolean erase = Erasing.confirmed(turn, turn.homeNames());
+		String text = turn.english().strip().toLowerCase(Locale.ROOT);
+		boolean erase = Erasing.confirmed(turn, this.figures.and(turn.homeNames()));
 		if (!(erase || text.startsWith("keep")) || !askedLast(turn)) {
 			return false;
 		}
@@ -74,8 +77,8 @@ class Leaving {
 		return this.outbox.lastText(turn.chatId()).filter(question::equals).isPresent();
 	}
 
-	private static Map<String, String> places(Turn turn) {
-		return Map.of("dog", turn.homeNames());
+	private Map<String, String> places(Turn turn) {
+		return Map.of("dog", this.figures.and(turn.homeNames()));
 	}
 
 }

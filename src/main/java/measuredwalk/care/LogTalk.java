@@ -19,7 +19,7 @@ class LogTalk {
 	}
 
 	void command(Turn turn, String wish, Reply reply) {
-		if (wish.contains(IN_WORDS)) {
+		if (Ears.english(wish, turn.speech(), turn.allNames()).contains(IN_WORDS)) {
 			reply.say(this.fortnight.inWords(turn.dog(), turn.today())
 				.map(turn::named)
 				.orElseGet(() -> this.words.lastDays(turn)));

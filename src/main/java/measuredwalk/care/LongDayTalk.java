@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.AlertLevel;
@@ -37,7 +38,14 @@ class LongDayTalk {
 
 	private final Alerts alerts;
 
-	LongDayTalk(Suggestions suggestions, SuggestionWords words, Ears ears, Replies replies, Alerts alerts) {
+	private final Figures figures;
+
+	private final WhatIf whatIf;
+
+	LongDayTalk(Suggestions suggestions, SuggestionWords words, Ears ears, Replies replies, Alerts alerts,
+			Figures figures, WhatIf whatIf) {
+		this.figures = figures;
+		this.whatIf = whatIf;
 		this.alerts = alerts;
 		this.suggestions = suggestions;
 		this.words = words;
@@ -50,7 +58,7 @@ class LongDayTalk {
 	 * sign.
 	 */
 	Optional<LongDayWish> wish(Turn turn) {
-		return LongDayWish.in(turn.text(), turn.time()).filter((wish) -> {
+		return LongDayWish.in(turn.english(), turn.time()).filter((wish) -> {
 			Reading sentence = this.ears.read(turn.saying(wish.sentence()), null);
 			return sentence.signs().isEmpty();
 		});
@@ -87,16 +95,16 @@ class LongDayTalk {
 		return (wish.minutes() != null) ? wish.minutes() + usual - today.minutes() : OPEN_WISH * usual;
 	}
 
-	private static String day(LongDayWish wish, LocalDate today) {
-		return wish.day().equals(today) ? "today" : EntryWords.day(wish.day(), today).strip().replaceFirst("^on ", "");
+	private String day(LongDayWish wish, LocalDate today) {
+		return wish.day().equals(today) ? this.replies.part(Part.TODAY) : this.figures.date(wish.day());
 	}
 
 	private static PlannedDay on(LongDay planned, LocalDate day) {
 		return planned.days().stream().filter((each) -> each.date().equals(day)).findFirst().orElseThrow();
 	}
 
-	private static String dose(PlannedDay day) {
-		return Figures.walks(day.walks()) + " of " + Figures.minutes(day.minutes());
+	private String dose(PlannedDay day) {
+		return this.replies.part(Part.WALKS_OF, this.figures.walks(day.walks()), this.figures.minutes(day.minutes()));
 	}
 
 	private String more(Turn turn, LongDayWish wish, LongDay planned) {
@@ -117,7 +125,7 @@ class LongDayTalk {
 		boolean atOnce = minutes != null && minutes > planned.minutes();
 		double chance = this.suggestions.chanceOfTrouble(turn.dog(), atOnce ? minutes : planned.minutes());
 		return this.replies.say(atOnce ? Phrase.LONG_DAY_CHANCE_AT_ONCE : Phrase.LONG_DAY_CHANCE, Map.of("asked",
-				Figures.minutes(atOnce ? minutes : planned.minutes()), "chance", WhatIf.chance(chance)));
+				this.figures.minutes(atOnce ? minutes : planned.minutes()), "chance", this.whatIf.chance(chance)));
 	}
 
 }

@@ -9,6 +9,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.DogCameToHousehold;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Outbox;
+import measuredwalk.speech.Speaking;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -25,7 +26,10 @@ class Newcomer {
 
 	private final Replies replies;
 
-	Newcomer(Households households, Outbox outbox, Replies replies) {
+	private final Figures figures;
+
+	Newcomer(Households households, Outbox outbox, Replies replies, Figures figures) {
+		this.figures = figures;
 		this.households = households;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -34,7 +38,8 @@ class Newcomer {
 	@EventListener
 	@Transactional
 	public void came(DogCameToHousehold newcomer) {
-		this.households.dog(newcomer.dogId()).ifPresent(this::tellEverybody);
+		this.households.dog(newcomer.dogId())
+			.ifPresent((dog) -> Speaking.as(dog.household().speech(), () -> tellEverybody(dog)));
 	}
 
 	private void tellEverybody(Dog dog) {
@@ -47,8 +52,8 @@ class Newcomer {
 	private void tell(Carer carer, Dog dog) {
 		Reply reply = new Reply(this.outbox, this.replies, carer.chatId(), "newcomer/" + dog.id());
 		reply.say(Phrase.JOINED, Map.of("dog", dog.name()));
-		reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks", Figures.walks(dog.plan().walksPerDay()), "minutes",
-				Figures.minutes(dog.plan().planMinutes())));
+		reply.say(Phrase.PLAN, Map.of("dog", dog.name(), "walks", this.figures.walks(dog.plan().walksPerDay()),
+				"minutes", this.figures.minutes(dog.plan().planMinutes())));
 	}
 
 }

@@ -16,6 +16,7 @@ import measuredwalk.journal.NoteTopic;
 import measuredwalk.journal.Notes;
 import measuredwalk.prompts.Outcome;
 import measuredwalk.prompts.PromptHandler;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /**
@@ -62,6 +63,10 @@ class PromptStory implements PromptHandler {
 
 	@Override
 	public Outcome morning(Dog dog, LocalDate date) {
+		return Speaking.as(dog.household().speech(), () -> askOfMorning(dog, date));
+	}
+
+	private Outcome askOfMorning(Dog dog, LocalDate date) {
 		Optional<Carer> carer = this.whom.first(dog);
 		if (carer.isEmpty() || this.journal.morningOf(dog.id(), date).isPresent()
 				|| this.checkIns.held(dog.id(), CheckIns.NEXT_MORNING, date)) {
@@ -79,6 +84,10 @@ class PromptStory implements PromptHandler {
 
 	@Override
 	public Outcome afterWalk(Dog dog, LocalDate date, LocalTime hour) {
+		return Speaking.as(dog.household().speech(), () -> askAfterWalk(dog, date, hour));
+	}
+
+	private Outcome askAfterWalk(Dog dog, LocalDate date, LocalTime hour) {
 		Optional<Carer> carer = this.whom.first(dog);
 		if (carer.isEmpty() || this.walkHours.toldOf(dog, date, hour) || askedBefore(dog, date, hour)
 				|| this.notes.any(dog.id(), NoteTopic.NO_WALK, date)) {
@@ -102,7 +111,8 @@ class PromptStory implements PromptHandler {
 
 	@Override
 	public Outcome weekly(Dog dog, LocalDate date) {
-		return this.whom.first(dog).map((carer) -> this.weekly.ask(dog, carer, date)).orElse(Outcome.SETTLED);
+		return Speaking.as(dog.household().speech(),
+				() -> this.whom.first(dog).map((carer) -> this.weekly.ask(dog, carer, date)).orElse(Outcome.SETTLED));
 	}
 
 	@Override

@@ -18,6 +18,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Hours;
 import measuredwalk.household.Households;
 import measuredwalk.journal.Journal;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /**
@@ -59,7 +60,8 @@ class Reminder {
 	void remind(CheckIn open) {
 		Dog dog = this.households.dog(Objects.requireNonNull(open.dogId())).orElseThrow();
 		if (welcome(dog, open) && !told(dog, open)) {
-			this.whom.next(dog, open.chatId()).ifPresent((carer) -> remind(dog, open, carer));
+			Speaking.as(dog.household().speech(),
+					() -> this.whom.next(dog, open.chatId()).ifPresent((carer) -> remind(dog, open, carer)));
 		}
 	}
 

@@ -34,6 +34,11 @@ final class Reply {
 		this.cause = cause;
 	}
 
+	/** Names in a row, as they are said: 'Moss and Tarn'. */
+	String and(List<String> names) {
+		return new Figures(this.replies).and(names);
+	}
+
 	void say(Phrase phrase, Map<String, ?> places) {
 		say(this.replies.say(phrase, places));
 	}
@@ -70,6 +75,10 @@ final class Reply {
 
 	void ask(Phrase phrase, Map<String, ?> places, List<String> choices) {
 		write(new OutgoingMessage(this.replies.say(phrase, places), choices));
+	}
+
+	void ask(String question, List<String> choices) {
+		write(new OutgoingMessage(question, choices));
 	}
 
 	private void write(OutgoingMessage message) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import measuredwalk.amounts.WalkAmount;
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.journal.Journal;
@@ -25,8 +26,6 @@ import org.springframework.stereotype.Component;
 @Component
 class SameWalk {
 
-	private static final List<String> CHOICES = List.of("Yes, the same", "No, another walk");
-
 	private final Journal journal;
 
 	private final WalkAmount amounts;
@@ -37,7 +36,10 @@ class SameWalk {
 
 	private final Replies replies;
 
-	SameWalk(Journal journal, WalkAmount amounts, CheckIns checkIns, Outbox outbox, Replies replies) {
+	private final Figures figures;
+
+	SameWalk(Journal journal, WalkAmount amounts, CheckIns checkIns, Outbox outbox, Replies replies, Figures figures) {
+		this.figures = figures;
 		this.journal = journal;
 		this.amounts = amounts;
 		this.checkIns = checkIns;
@@ -72,12 +74,13 @@ class SameWalk {
 	}
 
 	void ask(Turn turn, WalkEntry other, Reply reply) {
-		reply.ask(Phrase.SAME_WALK, places(turn, other), CHOICES);
+		reply.ask(Phrase.SAME_WALK, places(turn, other),
+				List.of(this.replies.part(Part.SAME_WALK), this.replies.part(Part.ANOTHER_WALK)));
 	}
 
 	private Map<String, String> places(Turn turn, WalkEntry other) {
 		Double minutes = other.facts().minutes();
-		String amount = (minutes != null) ? ", " + Figures.minutes(minutes) : "";
+		String amount = (minutes != null) ? this.replies.part(Part.OF_MINUTES, this.figures.minutes(minutes)) : "";
 		return Map.of("dog", turn.dog().name(), "carer", other.reportedBy().name(), "minutes", amount);
 	}
 
@@ -86,7 +89,7 @@ class SameWalk {
 	 * @return true when it was the answer
 	 */
 	boolean answered(Turn turn, @Nullable CheckIn open, Reply reply) {
-		String text = turn.text().strip().toLowerCase(Locale.ROOT);
+		String text = turn.english().strip().toLowerCase(Locale.ROOT);
 		boolean same = text.startsWith("yes") || text.startsWith("the same");
 		if (!same && !text.startsWith("no")) {
 			return false;

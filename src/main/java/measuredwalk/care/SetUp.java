@@ -10,8 +10,10 @@ import java.util.Set;
 
 import measuredwalk.conversations.CheckIn;
 import measuredwalk.conversations.CheckIns;
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Prompt;
+import measuredwalk.conversations.Replies;
 import measuredwalk.conversations.Slot;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
@@ -20,6 +22,7 @@ import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.prompts.Prompts;
 import measuredwalk.reading.Reading;
 import org.jspecify.annotations.Nullable;
+import measuredwalk.speech.Speaking;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
@@ -50,9 +53,15 @@ class SetUp {
 
 	private final ZoneId timeZone;
 
-	SetUp(CheckIns checkIns, Households households, Prompts prompts, ClinicCall call,
+	private final Replies replies;
+
+	private final Figures figures;
+
+	SetUp(CheckIns checkIns, Households households, Prompts prompts, ClinicCall call, Replies replies, Figures figures,
 			@Value("${measuredwalk.time-zone:Europe/London}") ZoneId timeZone) {
 		this.checkIns = checkIns;
+		this.replies = replies;
+		this.figures = figures;
 		this.households = households;
 		this.prompts = prompts;
 		this.call = call;
@@ -86,13 +95,14 @@ class SetUp {
 		if (plausible) {
 			this.checkIns.remember(open.id(), NAME, name);
 		}
-		next(open, plausible ? Set.of(Slot.DOG_NAME) : Set.of(), plausible ? name : "your dog", reply);
+		next(open, plausible ? Set.of(Slot.DOG_NAME) : Set.of(), plausible ? name : this.replies.part(Part.YOUR_DOG),
+				reply);
 	}
 
 	private void takeHabit(CheckIn open, IncomingMessage message, Reading reading, Reply reply) {
 		Double minutes = reading.walks().isEmpty() ? null : reading.walks().get(0).minutes();
 		Set<Slot> settled = (minutes != null) ? Set.of(Slot.USUAL_MINUTES) : Set.of();
-		String name = Objects.requireNonNullElse(open.remembered().get(NAME), "your dog");
+		String name = Objects.requireNonNullElse(open.remembered().get(NAME), this.replies.part(Part.YOUR_DOG));
 		if (!next(open, settled, name, reply)) {
 			enrol(message, name, minutes, reply);
 		}
@@ -110,11 +120,12 @@ class SetUp {
 		Enrolment enrolment = this.households.enrol(
 				new NewDog(name, null, null, true, null, this.timeZone, habit, null, null, null, List.of(), List.of()),
 				message.senderName());
+		this.households.speak(enrolment.dog().household().id(), Speaking.now());
 		this.households.join(enrolment.joinCode(), message.chatId(), message.senderName());
 		this.prompts.expect(enrolment.dog());
 		reply.say(Phrase.GREETING, Map.of("dog", name));
 		reply.say(Phrase.BEGUN_WITHOUT_CLINIC, Map.of("dog", name, "walks",
-				Figures.walks(enrolment.dog().plan().walksPerDay()), "minutes", Figures.minutes(habit)));
+				this.figures.walks(enrolment.dog().plan().walksPerDay()), "minutes", this.figures.minutes(habit)));
 		reply.say(this.call.whomToCall(name));
 	}
 

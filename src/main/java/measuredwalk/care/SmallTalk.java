@@ -20,9 +20,12 @@ class SmallTalk {
 
 	private final ClinicCall call;
 
+	private final Figures figures;
+
 	private final ReadingMeters meters;
 
-	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, ReadingMeters meters) {
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, Figures figures, ReadingMeters meters) {
+		this.figures = figures;
 		this.meters = meters;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -35,7 +38,7 @@ class SmallTalk {
 			reply.say(courtesy.get());
 		}
 		else if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (reading.understood()) {
 			reply.say(Phrase.NOTED);
@@ -52,7 +55,7 @@ class SmallTalk {
 			this.meters.missed();
 		}
 		if (asksSomething(turn, reading)) {
-			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(turn.anyName())));
+			reply.say(Phrase.ASK_CLINIC, Map.of("call", this.call.whomToCall(this.figures.or(turn.allNames()))));
 		}
 		else if (!reading.understood() && open.askedAgain()) {
 			reply.say(Phrase.KEPT_FOR_CLINIC);

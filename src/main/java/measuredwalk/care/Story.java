@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.StaffReplies;
@@ -14,6 +15,7 @@ import measuredwalk.messaging.IncomingHandler;
 import measuredwalk.messaging.IncomingMessage;
 import measuredwalk.messaging.Outbox;
 import measuredwalk.reading.Reading;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /** The front door: whose message it is, and who takes it. */
@@ -46,9 +48,12 @@ class Story implements IncomingHandler {
 
 	private final HomeTalk homeTalk;
 
+	private final SpeechTalk speechTalk;
+
 	Story(Households households, Outbox outbox, Replies replies, StaffReplies staffReplies, Commands commands,
 			SetUp setUp, Ears ears, Urgency urgency, Turns turns, Farewells farewells, LookingTalk looking,
-			SundayPicture picture, HomeTalk homeTalk) {
+			SundayPicture picture, HomeTalk homeTalk, SpeechTalk speechTalk) {
+		this.speechTalk = speechTalk;
 		this.households = households;
 		this.outbox = outbox;
 		this.replies = replies;
@@ -66,6 +71,10 @@ class Story implements IncomingHandler {
 
 	@Override
 	public void handle(IncomingMessage message) {
+		Speaking.as(this.speechTalk.speechOf(message.chatId()), () -> take(message));
+	}
+
+	private void take(IncomingMessage message) {
 		Reply reply = reply(message);
 		boolean joins = message.text().strip().startsWith("/start");
 		Optional<String> toStaff = joins ? Optional.empty()
@@ -86,7 +95,8 @@ class Story implements IncomingHandler {
 
 	@Override
 	public void apologise(IncomingMessage message) {
-		new Reply(this.outbox, this.replies, message.chatId(), "sorry/" + message.id()).say(Phrase.APOLOGY);
+		Reply reply = new Reply(this.outbox, this.replies, message.chatId(), "sorry/" + message.id());
+		Speaking.as(this.speechTalk.speechOf(message.chatId()), () -> reply.say(Phrase.APOLOGY));
 	}
 
 	private Reply reply(IncomingMessage message) {
@@ -112,17 +122,20 @@ class Story implements IncomingHandler {
 		if (dogs.isEmpty()) {
 			stranger(message, reply);
 		}
-		else if (!this.farewells.answered(dogs, reply) && !this.looking.answered(dogs.get(0), reply)
-				&& !this.picture.unwished(dogs.get(0), reply)) {
+		else if (!this.farewells.answered(dogs, reply) && !this.speechTalk.answered(dogs.get(0), reply)
+				&& !this.looking.answered(dogs.get(0), reply) && !this.picture.unwished(dogs.get(0), reply)) {
 			this.homeTalk.hear(dogs, reply);
 		}
 	}
 
 	private void stranger(IncomingMessage message, Reply reply) {
+		if (this.speechTalk.chosenByNewcomer(message.chatId(), message.text(), reply)) {
+			return;
+		}
 		Reading reading = this.ears.stranger(message.text(),
 				LocalDateTime.ofInstant(message.receivedAt(), ZoneOffset.UTC));
 		if (Urgency.cannotWait(reading)) {
-			this.urgency.answer("your dog", reading, reply);
+			this.urgency.answer(this.replies.part(Part.YOUR_DOG), reading, reply);
 		}
 		else {
 			this.setUp.take(message, reading, reply);

@@ -37,9 +37,12 @@ class SuggestionWords {
 
 	private final Journal journal;
 
+	private final Figures figures;
+
 	private final EntryWords entries;
 
-	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, EntryWords entries) {
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, Figures figures, EntryWords entries) {
+		this.figures = figures;
 		this.entries = entries;
 		this.suggestions = suggestions;
 		this.replies = replies;
@@ -53,8 +56,9 @@ class SuggestionWords {
 			.stream()
 			.filter((walk) -> walk.facts().date().equals(suggestion.date()))
 			.count();
-		Map<String, ?> places = Map.of("dog", dog.name(), "walks", Figures.walks(suggestion.walks()), "minutes",
-				Figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason", reason(suggestion, dog));
+		Map<String, ?> places = Map.of("dog", dog.name(), "walks", this.figures.walks(suggestion.walks()), "minutes",
+				this.figures.minutes(suggestion.minutesLow(), suggestion.minutesHigh()), "reason",
+				reason(suggestion, dog));
 		return this.replies.say(phrase(suggestion, taken > 0), places);
 	}
 

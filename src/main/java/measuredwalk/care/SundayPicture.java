@@ -15,6 +15,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Outbox;
 import measuredwalk.messaging.OutgoingMessage;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /**
@@ -65,8 +66,8 @@ class SundayPicture {
 	/** Sends it, unless nothing was told in that time or the dog was poorly just now. */
 	void send(Dog dog, LocalDate date) {
 		if (!poorly(dog, date)) {
-			this.fortnight.shown(dog, date)
-				.ifPresent((message) -> this.whom.everybody(dog).forEach((carer) -> write(dog, date, carer, message)));
+			Speaking.as(dog.household().speech(), () -> this.fortnight.shown(dog, date)
+				.ifPresent((message) -> this.whom.everybody(dog).forEach((carer) -> write(dog, date, carer, message))));
 		}
 	}
 
@@ -85,11 +86,11 @@ class SundayPicture {
 
 	/** Takes the wish for no more of it. */
 	boolean unwished(Turn turn, Reply reply) {
-		boolean unwished = NO_MORE.matcher(turn.message().text().strip()).matches();
+		boolean unwished = NO_MORE.matcher(turn.english().strip()).matches();
 		if (unwished) {
 			this.households.keepHours(turn.carer().householdId(),
 					turn.dog().household().hours().withFortnightPicture(false));
-			reply.say(Phrase.FORTNIGHT_OFF, Map.of("dog", turn.homeNames()));
+			reply.say(Phrase.FORTNIGHT_OFF, Map.of("dog", reply.and(turn.homeNames())));
 		}
 		return unwished;
 	}

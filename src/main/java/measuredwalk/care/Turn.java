@@ -10,6 +10,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.Teller;
 import measuredwalk.messaging.IncomingMessage;
+import measuredwalk.speech.Speech;
 
 /**
  * What one message of a carer says about one dog.
@@ -44,9 +45,22 @@ record Turn(IncomingMessage message, Carer carer, Dog dog, List<Dog> dogs, Strin
 		return (this.dogs.size() > 1) ? this.dog.name() + ": " + words : words;
 	}
 
-	/** For what is said of whichever dog it is. */
-	String anyName() {
-		return WhichDog.or(this.dogs.stream().map(Dog::name).toList());
+	/** The names of all dogs that are written about in this chat. */
+	List<String> allNames() {
+		return this.dogs.stream().map(Dog::name).toList();
+	}
+
+	/** How the dog's household is spoken to. */
+	Speech speech() {
+		return this.dog.household().speech();
+	}
+
+	/**
+	 * The words about this dog in the English that answers are looked for in, whatever
+	 * language they are in.
+	 */
+	String english() {
+		return Ears.english(this.text, speech(), allNames());
 	}
 
 	/** All dogs of this dog's household. */
@@ -55,8 +69,8 @@ record Turn(IncomingMessage message, Carer carer, Dog dog, List<Dog> dogs, Strin
 	}
 
 	/** The names of all dogs of this dog's household. */
-	String homeNames() {
-		return WhichDog.listed(home().stream().map(Dog::name).toList(), " and ");
+	List<String> homeNames() {
+		return home().stream().map(Dog::name).toList();
 	}
 
 	ZoneId zone() {

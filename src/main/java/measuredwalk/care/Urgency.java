@@ -6,14 +6,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.AlertLevel;
 import measuredwalk.escalation.Alerts;
 import measuredwalk.escalation.Evidence;
 import measuredwalk.reading.Level;
+import measuredwalk.reading.OwnerMessage;
 import measuredwalk.reading.Reading;
 import measuredwalk.signs.Sign;
 import measuredwalk.signs.SignKind;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /** Answers a message that cannot wait, before anything else, and tells the clinic. */
@@ -35,7 +39,13 @@ class Urgency {
 
 	private final EntryWords words;
 
-	Urgency(Alerts alerts, ClinicCall call, EntryWords words) {
+	private final Replies replies;
+
+	private final Figures figures;
+
+	Urgency(Alerts alerts, ClinicCall call, EntryWords words, Replies replies, Figures figures) {
+		this.replies = replies;
+		this.figures = figures;
 		this.alerts = alerts;
 		this.call = call;
 		this.words = words;
@@ -62,11 +72,11 @@ class Urgency {
 	 * household gets one alert, which says so.
 	 */
 	void answerForOneOf(List<Turn> dogs, Turn worst, Reading reading, Reply reply) {
-		answer(worst.anyName(), reading, reply);
+		answer(this.figures.or(worst.allNames()), reading, reply);
 		if (onAntiInflammatory(worst) && reading.signs().stream().anyMatch(Urgency::stopSign)) {
 			reply.say(Phrase.HOLD_MEDICINE);
 		}
-		String reason = worst.anyName() + ", it is not told yet which: " + reason(reading);
+		String reason = this.figures.or(worst.allNames()) + ", it is not told yet which: " + reason(reading);
 		Map<UUID, Turn> byHome = new LinkedHashMap<>();
 		byHome.put(worst.dog().household().id(), worst);
 		dogs.forEach((turn) -> byHome.putIfAbsent(turn.dog().household().id(), turn));
@@ -101,7 +111,9 @@ class Urgency {
 		if (!signs.isEmpty()) {
 			return String.join(", ", signs);
 		}
-		return reading.levelReasons().isEmpty() ? "something serious" : reading.levelReasons().get(0);
+		boolean english = Speaking.now().language().equals(OwnerMessage.ENGLISH);
+		return (reading.levelReasons().isEmpty() || !english) ? this.replies.part(Part.SOMETHING_SERIOUS)
+				: reading.levelReasons().get(0);
 	}
 
 	/** For the clinic: the rule that it meets, in words of the trade. */

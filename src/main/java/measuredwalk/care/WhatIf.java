@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
+import measuredwalk.conversations.Replies;
 import measuredwalk.reading.Token;
 import measuredwalk.reading.Tokeniser;
 import measuredwalk.reading.quantity.BareNumber;
@@ -36,7 +38,13 @@ class WhatIf {
 
 	private final Suggestions suggestions;
 
-	WhatIf(Suggestions suggestions) {
+	private final Replies replies;
+
+	private final Figures figures;
+
+	WhatIf(Suggestions suggestions, Replies replies, Figures figures) {
+		this.replies = replies;
+		this.figures = figures;
 		this.suggestions = suggestions;
 	}
 
@@ -54,22 +62,22 @@ class WhatIf {
 		double chance = this.suggestions.chanceOfTrouble(turn.dog(), asked.getAsDouble());
 		boolean within = today.walks() > 0 && asked.getAsDouble() <= today.minutesHigh();
 		reply.say(within ? Phrase.WHAT_IF_WITHIN : Phrase.WHAT_IF_TOO_MUCH,
-				Map.of("dog", turn.dog().name(), "minutes", Figures.minutes(asked.getAsDouble()), "chance",
-						chance(chance), "range", Figures.minutes(today.minutesLow(), today.minutesHigh())));
+				Map.of("dog", turn.dog().name(), "minutes", this.figures.minutes(asked.getAsDouble()), "chance",
+						chance(chance), "range", this.figures.minutes(today.minutesLow(), today.minutesHigh())));
 		return true;
 	}
 
 	/** In tens of a hundred, as people say it. */
-	static String chance(double chance) {
+	String chance(double chance) {
 		long inTwenty = Math.round(chance * 20);
 		if (inTwenty == 0) {
-			return "less than 1 in 20";
+			return this.replies.part(Part.CHANCE_SMALL);
 		}
-		return (inTwenty >= 20) ? "more than 19 in 20" : "about " + inTwenty + " in 20";
+		return (inTwenty >= 20) ? this.replies.part(Part.CHANCE_LARGE) : this.replies.part(Part.CHANCE, inTwenty);
 	}
 
 	private static OptionalDouble minutes(Turn turn) {
-		List<Token> tokens = Tokeniser.tokens(turn.text());
+		List<Token> tokens = Tokeniser.tokens(turn.english());
 		List<String> words = tokens.stream().map(Token::word).toList();
 		boolean asks = turn.text().indexOf('?') >= 0 && words.stream().anyMatch(MAY::contains)
 				&& words.stream().anyMatch(WALKING::contains);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.messaging.Inbox;
@@ -30,9 +31,12 @@ class WhichDog {
 
 	private final Replies replies;
 
+	private final Figures figures;
+
 	private final ReadingMeters meters;
 
-	WhichDog(Inbox inbox, Outbox outbox, Replies replies, ReadingMeters meters) {
+	WhichDog(Inbox inbox, Outbox outbox, Replies replies, Figures figures, ReadingMeters meters) {
+		this.figures = figures;
 		this.meters = meters;
 		this.inbox = inbox;
 		this.outbox = outbox;
@@ -46,31 +50,20 @@ class WhichDog {
 	void ask(List<Turn> dogs, boolean together, Reply reply) {
 		List<String> choices = new ArrayList<>(Turns.names(dogs));
 		if (together) {
-			choices.add((dogs.size() == 2) ? "Both of them" : "All of them");
+			choices.add(this.replies.part((dogs.size() == 2) ? Part.BOTH : Part.ALL));
 		}
 		this.meters.askedBackDog();
 		reply.ask(Phrase.WHICH_DOG, places(dogs), choices);
 	}
 
-	private static Map<String, String> places(List<Turn> dogs) {
-		return Map.of("dogs", or(Turns.names(dogs)));
-	}
-
-	static String or(List<String> names) {
-		return listed(names, " or ");
-	}
-
-	static String listed(List<String> names, String lastJoint) {
-		int last = names.size() - 1;
-		return (last < 1) ? String.join("", names)
-				: String.join(", ", names.subList(0, last)) + lastJoint + names.get(last);
+	private Map<String, String> places(List<Turn> dogs) {
+		return Map.of("dogs", this.figures.or(Turns.names(dogs)));
 	}
 
 	/** The messages that were asked about and wait for this answer, about its dogs. */
 	List<Turn> answered(List<Turn> dogs) {
-		IncomingMessage answer = dogs.get(0).message();
 		DogNames names = new DogNames(Turns.names(dogs));
-		Set<Integer> chosen = names.only(answer.text());
+		Set<Integer> chosen = names.only(dogs.get(0).english());
 		if (chosen.isEmpty()) {
 			return List.of();
 		}

@@ -27,7 +27,8 @@ final class Read extends LineTool {
 		Set<String> medications = new HashSet<>();
 		line.path("medications").forEach((kind) -> medications.add(kind.asString()));
 		String dog = line.path("dog").isString() ? line.path("dog").asString() : null;
-		return new OwnerMessage(required(line, "text"), question, now(required(line, "now")), dog, medications);
+		return new OwnerMessage(required(line, "text"), question, now(required(line, "now")), dog, medications,
+				line.path("language").asString(OwnerMessage.ENGLISH));
 	}
 
 	private static LocalDateTime now(String text) {

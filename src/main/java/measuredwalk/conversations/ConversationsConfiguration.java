@@ -14,6 +14,11 @@ class ConversationsConfiguration {
 	}
 
 	@Bean
+	Tongues tongues(ConversationFiles files) {
+		return Tongues.read(files);
+	}
+
+	@Bean
 	Scripts scripts(ConversationFiles files) {
 		return Scripts.read(files);
 	}

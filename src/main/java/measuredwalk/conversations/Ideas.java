@@ -14,24 +14,28 @@ public final class Ideas {
 	/** About two lines on a small telephone. */
 	private static final int LONGEST = 160;
 
-	private final List<String> ideas;
+	private final InEachLanguage<List<String>> ideas;
 
-	private Ideas(List<String> ideas) {
-		this.ideas = List.copyOf(ideas);
+	private Ideas(InEachLanguage<List<String>> ideas) {
+		this.ideas = ideas;
 	}
 
 	static Ideas read(ConversationFiles files) {
-		return read(files.file(FILE));
+		return new Ideas(InEachLanguage.read(files, (own) -> list(own.file(FILE))));
+	}
+
+	static Ideas read(YamlMap file) {
+		return new Ideas(InEachLanguage.only(list(file)));
 	}
 
 	/** With one idea alone, the same would come twice in a row. */
-	static Ideas read(YamlMap file) {
+	private static List<String> list(YamlMap file) {
 		List<String> ideas = file.textsOfAtMost(KEY, LONGEST);
 		if (ideas.stream().distinct().count() != ideas.size() || ideas.size() < 2) {
 			throw file.problemAt(KEY, "there must be at least two ideas, and no two the same.");
 		}
 		file.noOtherKeys();
-		return new Ideas(ideas);
+		return ideas;
 	}
 
 	/**
@@ -39,7 +43,7 @@ public final class Ideas {
 	 * @return in the order of the file
 	 */
 	public List<String> ideas() {
-		return this.ideas;
+		return this.ideas.now();
 	}
 
 	/**
@@ -48,8 +52,8 @@ public final class Ideas {
 	 * @return the next one, and after the last one the first again
 	 */
 	public String after(@Nullable String last) {
-		int before = (last != null) ? this.ideas.indexOf(last) : -1;
-		return this.ideas.get((before + 1) % this.ideas.size());
+		int before = (last != null) ? ideas().indexOf(last) : -1;
+		return ideas().get((before + 1) % ideas().size());
 	}
 
 }

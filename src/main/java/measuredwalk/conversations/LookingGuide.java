@@ -18,17 +18,21 @@ public final class LookingGuide {
 	/** More is cut short on a button of a small telephone. */
 	private static final int LONGEST_TITLE = 30;
 
-	private final List<Lesson> lessons;
+	private final InEachLanguage<List<Lesson>> lessons;
 
-	private LookingGuide(List<Lesson> lessons) {
-		this.lessons = List.copyOf(lessons);
+	private LookingGuide(InEachLanguage<List<Lesson>> lessons) {
+		this.lessons = lessons;
 	}
 
 	static LookingGuide read(ConversationFiles files) {
-		return read(files.file(FILE));
+		return new LookingGuide(InEachLanguage.read(files, (own) -> list(own.file(FILE))));
 	}
 
 	static LookingGuide read(YamlMap file) {
+		return new LookingGuide(InEachLanguage.only(list(file)));
+	}
+
+	private static List<Lesson> list(YamlMap file) {
 		List<YamlMap> maps = file.maps("lessons");
 		List<Lesson> lessons = maps.stream().map(LookingGuide::lesson).toList();
 		for (int index = 0; index < lessons.size(); index++) {
@@ -38,7 +42,7 @@ public final class LookingGuide {
 			}
 		}
 		file.noOtherKeys();
-		return new LookingGuide(lessons);
+		return List.copyOf(lessons);
 	}
 
 	private static Lesson lesson(YamlMap map) {
@@ -63,7 +67,7 @@ public final class LookingGuide {
 	 * @return in the order of the file
 	 */
 	public List<Lesson> lessons() {
-		return this.lessons;
+		return this.lessons.now();
 	}
 
 	/**
@@ -72,7 +76,7 @@ public final class LookingGuide {
 	 * @return true when there is
 	 */
 	public boolean teaches(SignKind sign) {
-		return this.lessons.stream().anyMatch((lesson) -> lesson.sign() == sign);
+		return lessons().stream().anyMatch((lesson) -> lesson.sign() == sign);
 	}
 
 	/**
@@ -94,7 +98,7 @@ public final class LookingGuide {
 	}
 
 	private Optional<Lesson> first(Predicate<Lesson> wanted) {
-		return this.lessons.stream().filter(wanted).findFirst();
+		return lessons().stream().filter(wanted).findFirst();
 	}
 
 }

@@ -206,6 +206,14 @@ public enum Phrase implements Coded {
 	/** Something went wrong here. */
 	APOLOGY,
 	/** The words that a dog's signs are joined by. */
-	SIGNS_NONE
+	SIGNS_NONE,
+	/** How the household is spoken to. */
+	SPEECH,
+	/** The household is spoken to otherwise from now on. */
+	SPEECH_CHANGED,
+	/** There is no such language or unit. */
+	SPEECH_NOT_UNDERSTOOD,
+	/** Offers the language that the chat program is set to, in that language. */
+	SPEECH_OFFER
 
 }

@@ -1,47 +1,25 @@
 package measuredwalk.conversations;
 
-import java.util.EnumMap;
-import java.util.HashMap;
+import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 import measuredwalk.signs.Coded;
+import measuredwalk.speech.Speaking;
 
 /** What the bot says when it does not ask: the words of {@code replies.yaml}. */
 public final class Replies {
 
-	private final Map<Phrase, String> phrases;
+	private final InEachLanguage<Texts> texts;
 
-	private final Map<String, Map<String, String>> words;
-
-	private Replies(Map<Phrase, String> phrases, Map<String, Map<String, String>> words) {
-		this.phrases = phrases;
-		this.words = words;
+	private Replies(InEachLanguage<Texts> texts) {
+		this.texts = texts;
 	}
 
 	static Replies read(ConversationFiles files) {
-		YamlMap file = files.file("replies.yaml");
-		YamlMap said = file.map("phrases");
-		Map<Phrase, String> phrases = new EnumMap<>(Phrase.class);
-		for (Phrase phrase : Phrase.values()) {
-			phrases.put(phrase, said.text(phrase.code()));
-		}
-		said.noOtherKeys();
-		YamlMap groups = file.map("words");
-		Map<String, Map<String, String>> words = new HashMap<>();
-		for (String group : groups.keys()) {
-			words.put(group, group(groups.map(group)));
-		}
-		groups.noOtherKeys();
-		file.noOtherKeys();
-		return new Replies(phrases, words);
-	}
-
-	private static Map<String, String> group(YamlMap map) {
-		Map<String, String> words = new HashMap<>();
-		map.keys().forEach((key) -> words.put(key, map.text(key)));
-		return words;
+		Texts usual = Texts.read(files);
+		return new Replies(InEachLanguage.read(files, (own) -> Texts.read(own).sameAs(usual)));
 	}
 
 	/**
@@ -51,7 +29,7 @@ public final class Replies {
 	 * @return the text to send
 	 */
 	public String say(Phrase phrase, Map<String, ?> places) {
-		return fill(this.phrases.get(phrase), places);
+		return fill(this.texts.now().phrases().get(phrase), places);
 	}
 
 	/**
@@ -71,9 +49,31 @@ public final class Replies {
 	 * @throws ConversationFileProblem when {@code replies.yaml} has no such word
 	 */
 	public String word(String group, Coded coded) {
-		return Optional.ofNullable(this.words.getOrDefault(group, Map.of()).get(coded.code()))
+		return word(group, coded.code());
+	}
+
+	/**
+	 * The everyday word for a code.
+	 * @param group which words, such as {@code units}
+	 * @param code the code
+	 * @return the everyday word
+	 * @throws ConversationFileProblem when {@code replies.yaml} has no such word
+	 */
+	public String word(String group, String code) {
+		return Optional.ofNullable(this.texts.now().words().getOrDefault(group, Map.of()).get(code))
 			.orElseThrow(() -> new ConversationFileProblem(
-					"replies.yaml has no word for '" + coded.code() + "' under words: " + group + "; add it."));
+					"replies.yaml has no word for '" + code + "' under words: " + group + "; add it."));
+	}
+
+	/**
+	 * A part of a sentence, put together by {@link java.text.MessageFormat}.
+	 * @param part the part
+	 * @param filledIn what stands in its places, in order; a number also chooses a plural
+	 * @return the words
+	 */
+	public String part(Part part, Object... filledIn) {
+		Texts now = this.texts.now();
+		return new MessageFormat(now.parts().get(part), Speaking.now().locale()).format(filledIn);
 	}
 
 	/**
@@ -83,7 +83,7 @@ public final class Replies {
 	 */
 	public Optional<String> courtesy(String text) {
 		String bare = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L} ]", "").strip();
-		return Optional.ofNullable(this.words.getOrDefault("courtesies", Map.of()).get(bare));
+		return Optional.ofNullable(this.texts.now().words().getOrDefault(Texts.COURTESIES, Map.of()).get(bare));
 	}
 
 	static String fill(String text, Map<String, ?> places) {

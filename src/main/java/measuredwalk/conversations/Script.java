@@ -38,4 +38,14 @@ record Script(String id, int version, Question reads, Duration closesAfter, List
 		return this.steps.stream().filter((step) -> step.worthAsking(settled, circumstances)).findFirst();
 	}
 
+	/** Whether another language's script asks the same things, in other words. */
+	boolean hasStepsOf(Script other) {
+		boolean same = other.steps.size() == this.steps.size() && other.version == this.version
+				&& other.reads == this.reads;
+		for (int index = 0; same && index < this.steps.size(); index++) {
+			same = this.steps.get(index).asks(other.steps.get(index));
+		}
+		return same;
+	}
+
 }

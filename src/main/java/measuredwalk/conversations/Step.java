@@ -28,4 +28,10 @@ record Step(String id, Set<Slot> settles, @Nullable Circumstance onlyIf, String 
 				&& (this.onlyIf == null || circumstances.contains(this.onlyIf));
 	}
 
+	boolean asks(Step other) {
+		return this.id.equals(other.id) && this.settles.equals(other.settles) && this.onlyIf == other.onlyIf
+				&& this.choices.size() == other.choices.size()
+				&& Texts.places(this.ask).equals(Texts.places(other.ask));
+	}
+
 }

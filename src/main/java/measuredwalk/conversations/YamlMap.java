@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -34,14 +35,17 @@ final class YamlMap {
 
 	private final Set<String> taken = new LinkedHashSet<>();
 
-	private YamlMap(String file, Node node) {
+	private final UnaryOperator<String> wording;
+
+	private YamlMap(String file, Node node, UnaryOperator<String> wording) {
 		this.file = file;
+		this.wording = wording;
 		this.line = lineOf(node);
 		if (!(node instanceof MappingNode mapping)) {
 			throw problem(node, "here must stand keys with values, such as 'version: 1'.");
 		}
 		for (NodeTuple tuple : mapping.getValue()) {
-			String key = scalar(tuple.getKeyNode());
+			String key = plain(tuple.getKeyNode());
 			if (this.values.put(key, tuple.getValueNode()) != null) {
 				throw problem(tuple.getKeyNode(), "'" + key + "' stands here twice; keep one.");
 			}
@@ -49,6 +53,11 @@ final class YamlMap {
 	}
 
 	static YamlMap read(String file, Reader text) {
+		return read(file, text, UnaryOperator.identity());
+	}
+
+	/** Reads a file whose texts are said in other words; its keys stay as they are. */
+	static YamlMap read(String file, Reader text, UnaryOperator<String> wording) {
 		LoaderOptions options = new LoaderOptions();
 		options.setMaxAliasesForCollections(MOST_ALIASES);
 		try {
@@ -56,7 +65,7 @@ final class YamlMap {
 			if (root == null) {
 				throw new ConversationFileProblem(file, 1, "the file is empty.");
 			}
-			return new YamlMap(file, root);
+			return new YamlMap(file, root, wording);
 		}
 		catch (MarkedYAMLException ex) {
 			int line = (ex.getProblemMark() != null) ? ex.getProblemMark().getLine() + 1 : 1;
@@ -101,11 +110,11 @@ final class YamlMap {
 	}
 
 	List<YamlMap> maps(String key) {
-		return items(required(key)).stream().map((node) -> new YamlMap(this.file, node)).toList();
+		return items(required(key)).stream().map((node) -> new YamlMap(this.file, node, this.wording)).toList();
 	}
 
 	YamlMap map(String key) {
-		return new YamlMap(this.file, required(key));
+		return new YamlMap(this.file, required(key), this.wording);
 	}
 
 	Set<String> keys() {
@@ -145,6 +154,10 @@ final class YamlMap {
 	}
 
 	private String scalar(Node node) {
+		return this.wording.apply(plain(node));
+	}
+
+	private String plain(Node node) {
 		if (node instanceof ScalarNode scalar && !scalar.getValue().isBlank()) {
 			return scalar.getValue().strip();
 		}

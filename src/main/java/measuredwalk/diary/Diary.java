@@ -114,8 +114,9 @@ public class Diary {
 
 	private Reading reading(Dog dog, DiaryRow row, Question about, LocalDate date) {
 		LocalTime time = row.time();
-		return this.reader.read(new OwnerMessage(row.said(), about,
-				date.atTime((time != null) ? time : LocalTime.of(20, 0)), dog.name(), Set.copyOf(dog.medications())));
+		return this.reader
+			.read(new OwnerMessage(row.said(), about, date.atTime((time != null) ? time : LocalTime.of(20, 0)),
+					dog.name(), Set.copyOf(dog.medications()), dog.household().speech().language()));
 	}
 
 	private static DiaryLine walk(Dog dog, DiaryRow row, LocalDate date, Reading reading, KnownEntries known) {

@@ -3,6 +3,6 @@
  * stored, then written into the journal.
  */
 @org.springframework.modulith.ApplicationModule(
-		allowedDependencies = { "amounts", "household", "journal", "reading", "signs" })
+		allowedDependencies = { "amounts", "household", "journal", "reading", "signs", "speech" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.diary;

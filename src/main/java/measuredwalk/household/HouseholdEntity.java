@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import measuredwalk.speech.Speech;
+import measuredwalk.speech.Units;
 
 @Entity
 @SuppressWarnings("UnusedVariable") // Columns that are written for the record and read by
@@ -34,6 +36,12 @@ class HouseholdEntity {
 
 	private boolean walkQuestions;
 
+	private String speech;
+
+	private String units;
+
+	private boolean saysVet;
+
 	private boolean fortnightPicture;
 
 	private Instant createdAt;
@@ -46,6 +54,7 @@ class HouseholdEntity {
 		this.timeZone = timeZone.getId();
 		this.createdAt = createdAt;
 		keep(Hours.usual());
+		speak(Speech.usual());
 	}
 
 	UUID id() {
@@ -62,13 +71,22 @@ class HouseholdEntity {
 		this.fortnightPicture = hours.fortnightPicture();
 	}
 
+	/** From now on its people are spoken to like this. */
+	final void speak(Speech chosen) {
+		this.speech = chosen.tag();
+		this.units = chosen.units().code();
+		this.saysVet = chosen.vet();
+	}
+
 	Household view() {
 		Set<DayOfWeek> days = Arrays.stream(this.daysOff.split(","))
 			.filter((name) -> !name.isEmpty())
 			.map(DayOfWeek::valueOf)
 			.collect(Collectors.toSet());
-		return new Household(this.id, ZoneId.of(this.timeZone), new Hours(this.morningAt, this.quietFrom,
-				this.quietUntil, days, this.walkQuestions, this.fortnightPicture));
+		return new Household(this.id, ZoneId.of(this.timeZone),
+				new Hours(this.morningAt, this.quietFrom, this.quietUntil, days, this.walkQuestions,
+						this.fortnightPicture),
+				new Speech(this.speech, Units.of(this.units).orElse(Units.KILOMETRES), this.saysVet));
 	}
 
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
 
+import measuredwalk.speech.Speech;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -148,6 +149,27 @@ public class Households {
 	 */
 	public void keepHours(UUID householdId, Hours hours) {
 		this.households.findById(householdId).ifPresent((household) -> household.keep(hours));
+	}
+
+	/**
+	 * Sets how a household is spoken to.
+	 * @param householdId the household
+	 * @param speech its speech from now on
+	 */
+	public void speak(UUID householdId, Speech speech) {
+		this.households.findById(householdId).ifPresent((household) -> household.speak(speech));
+	}
+
+	/**
+	 * How the people of a chat are spoken to.
+	 * @param chatId the chat
+	 * @return the speech of the household that it joined last, or empty when it belongs
+	 * to none
+	 */
+	@Transactional(readOnly = true)
+	public Optional<Speech> speechIn(long chatId) {
+		return carerIn(chatId).flatMap((carer) -> this.households.findById(carer.householdId()))
+			.map((household) -> household.view().speech());
 	}
 
 	/**

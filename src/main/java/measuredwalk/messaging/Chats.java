@@ -14,6 +14,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Chats {
 
+	/** As wide as the column. */
+	private static final int LONGEST_CODE = 20;
+
 	private final JdbcClient database;
 
 	private final Clock clock;
@@ -112,6 +115,29 @@ public class Chats {
 		return this.database.sql("select id, channel, address from chat where channel = ? and address = ?")
 			.params(channel, address)
 			.query(Chat.class)
+			.optional();
+	}
+
+	/**
+	 * Keeps the language that a chat's program is set to.
+	 * @param id the chat
+	 * @param code an IETF tag such as {@code es-MX}
+	 */
+	void speaks(long id, String code) {
+		this.database.sql("update chat set language = ? where id = ?")
+			.params((code.length() > LONGEST_CODE) ? code.substring(0, LONGEST_CODE) : code, id)
+			.update();
+	}
+
+	/**
+	 * The language that a chat's program is set to: a guess at its person's.
+	 * @param id the chat
+	 * @return an IETF tag, or empty when it is not known
+	 */
+	public Optional<String> language(long id) {
+		return this.database.sql("select language from chat where id = ? and language is not null")
+			.param(id)
+			.query(String.class)
 			.optional();
 	}
 

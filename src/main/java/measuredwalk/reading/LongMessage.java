@@ -32,8 +32,7 @@ final class LongMessage {
 		int from = 0;
 		while (from < text.length()) {
 			int to = end(text, from);
-			parts.add(new OwnerMessage(text.substring(from, to), message.question(), message.now(), message.dogName(),
-					message.medications()));
+			parts.add(message.withText(text.substring(from, to)));
 			from = to;
 		}
 		return parts;

@@ -1,6 +1,7 @@
 package measuredwalk.reading;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -53,6 +54,8 @@ public final class MessageReader {
 
 	private final UrgentWording wording;
 
+	private final OtherLanguages others;
+
 	private final LoadReader loads = new LoadReader();
 
 	private MessageReader(Lexicon lexicon) {
@@ -62,6 +65,7 @@ public final class MessageReader {
 		this.screen = new EmergencyScreen(lexicon.rules());
 		this.concepts = new ConceptScreen(lexicon);
 		this.wording = UrgentWording.standard();
+		this.others = new OtherLanguages(this::readEnglish, this.wordReader::knows);
 	}
 
 	/**
@@ -89,10 +93,28 @@ public final class MessageReader {
 				: LongMessage.joined(parts.stream().map(this::readPart).toList());
 	}
 
+	/**
+	 * A text in the English that its rules know, so that what is not read as a message,
+	 * such as the wish behind a command, can be looked for in one language.
+	 * @param text what was typed
+	 * @param language the two letters of the language that the household speaks
+	 * @param names names of dogs, which are kept
+	 * @return the text itself when it is English already
+	 */
+	public String english(String text, String language, Collection<String> names) {
+		return this.others.english(text, language, names);
+	}
+
 	private Reading readPart(OwnerMessage message) {
+		return this.others.read(message);
+	}
+
+	/** Reads what is English, or has been made so. */
+	private Reading readEnglish(OwnerMessage message, boolean mustBeEnglish) {
 		Words words = this.wordReader.read(message.text(), message.dogName());
 		Annotation annotation = Annotation.of(words, this.lexicon);
-		if (!this.language.isEnglish(words, message.text(), message.dogName()) || isOnlyChat(annotation, message)) {
+		if ((mustBeEnglish && !this.language.isEnglish(words, message.text(), message.dogName()))
+				|| isOnlyChat(annotation, message)) {
 			return nothing();
 		}
 		ContextReader contexts = new ContextReader(annotation);
@@ -196,7 +218,7 @@ public final class MessageReader {
 		return kinds;
 	}
 
-	private static Reading nothing() {
+	static Reading nothing() {
 		return new Reading(List.of(), List.of(), null, null, Level.NONE, List.of(), false, List.of(), null, null, null,
 				false);
 	}

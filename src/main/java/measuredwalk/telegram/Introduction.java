@@ -2,6 +2,7 @@ package measuredwalk.telegram;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.ResourceBundle;
 
 import org.slf4j.Logger;
@@ -24,7 +25,7 @@ class Introduction {
 
 	/** In the order in which the chat program lists them. */
 	private static final List<String> COMMANDS = List.of("walk", "morning", "today", "why", "log", "signs", "undo",
-			"hours", "share", "export", "leave", "erase", "help", "stop", "start");
+			"hours", "language", "share", "export", "leave", "erase", "help", "stop", "start");
 
 	private static final Duration PAUSE = Duration.ofSeconds(30);
 
@@ -70,7 +71,7 @@ class Introduction {
 		this.nextAttemptNanos = System.nanoTime() + PAUSE.toNanos();
 		boolean done = step("the way that updates come", this::chooseWay);
 		done &= step("the bot's own name", this::askWhoWeAre);
-		done &= step("the list of commands", () -> this.api.call(SetMyCommands.builder().commands(commands()).build()));
+		done &= step("the list of commands", this::tellCommands);
 		this.complete = done;
 	}
 
@@ -105,9 +106,27 @@ class Introduction {
 		}
 	}
 
-	private static List<BotCommand> commands() {
-		ResourceBundle words = ResourceBundle.getBundle("measuredwalk.telegram.commands");
+	/** The usual list, and one for each other language that there is a file for. */
+	private void tellCommands() {
+		this.api.call(SetMyCommands.builder().commands(commands(Locale.ROOT)).build());
+		for (String language : ResourceBundle.getBundle("measuredwalk.telegram.languages")
+			.getString("commands")
+			.split(" +", -1)) {
+			this.api.call(SetMyCommands.builder()
+				.commands(commands(Locale.forLanguageTag(language)))
+				.languageCode(language)
+				.build());
+		}
+	}
+
+	private static List<BotCommand> commands(Locale locale) {
+		ResourceBundle words = words(locale);
 		return COMMANDS.stream().map((command) -> new BotCommand(command, words.getString(command))).toList();
+	}
+
+	private static ResourceBundle words(Locale locale) {
+		return ResourceBundle.getBundle("measuredwalk.telegram.commands", locale,
+				ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
 	}
 
 }

@@ -34,6 +34,8 @@ class UpdateReader {
 	 */
 	private static final Duration OLDEST = Duration.ofHours(25);
 
+	private static final String START = "/start";
+
 	private static final Set<String> PUT_OUT = Set.of("kicked", "left");
 
 	private final ObjectMapper mapper = new ObjectMapper();
@@ -93,7 +95,8 @@ class UpdateReader {
 			return new Incoming.Nothing();
 		}
 		return new Incoming.Told(new Arrival(String.valueOf(message.getChatId()), key(prefix, update, message),
-				name(message.getFrom()), group ? GroupTalk.withoutName(text, us) : text, attachment, sentAt(seconds)));
+				name(message.getFrom()), group ? GroupTalk.withoutName(text, us) : text, attachment, sentAt(seconds),
+				text.startsWith(START) ? language(message.getFrom()) : null));
 	}
 
 	/** Both groups get a message that tells of it, in whatever order. */
@@ -143,6 +146,11 @@ class UpdateReader {
 
 	private static boolean fromBot(@Nullable User from) {
 		return from != null && Boolean.TRUE.equals(from.getIsBot());
+	}
+
+	/** Only at the beginning, when it may be offered. */
+	private static @Nullable String language(@Nullable User from) {
+		return (from != null) ? from.getLanguageCode() : null;
 	}
 
 	private static String name(@Nullable User from) {

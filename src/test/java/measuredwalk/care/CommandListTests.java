@@ -1,5 +1,6 @@
 package measuredwalk.care;
 
+import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
 
@@ -14,8 +15,19 @@ class CommandListTests {
 
 	private final CommandList commands = new CommandList(mock(Households.class), mock(CheckIns.class),
 			mock(CheckInTalk.class), mock(TodayTalk.class), mock(LogTalk.class), mock(LookingTalk.class),
-			mock(TakingBack.class), mock(HoursTalk.class), mock(ExportTalk.class), mock(Erasing.class),
-			mock(Leaving.class));
+			mock(TakingBack.class), mock(HoursTalk.class), mock(SpeechTalk.class), mock(ExportTalk.class),
+			mock(Erasing.class), mock(Leaving.class));
+
+	@Test
+	void everyCommandIsDescribedInSpanishToo() {
+		ResourceBundle usual = ResourceBundle.getBundle("measuredwalk.telegram.commands", Locale.ROOT);
+		ResourceBundle spanish = ResourceBundle.getBundle("measuredwalk.telegram.commands",
+				Locale.forLanguageTag("es"));
+		assertThat(usual.keySet()).allSatisfy((name) -> {
+			assertThat(spanish.getString(name)).isNotEqualTo(usual.getString(name));
+			assertThat(spanish.getString(name).length()).isLessThanOrEqualTo(256);
+		});
+	}
 
 	@Test
 	void theChatProgramIsToldOfEveryCommandThatThereIs() {

@@ -71,6 +71,8 @@ final class BotApiStandIn implements AutoCloseable {
 
 	private final List<String> commands = new CopyOnWriteArrayList<>();
 
+	private final Map<String, String> descriptions = new ConcurrentHashMap<>();
+
 	private volatile String webhook = "";
 
 	private volatile boolean tokenRevoked;
@@ -186,6 +188,25 @@ final class BotApiStandIn implements AutoCloseable {
 		return List.copyOf(this.commands);
 	}
 
+	/** What is shown beside a command in a language, or null. */
+	String described(String language, String command) {
+		return this.descriptions.get(language + "/" + command);
+	}
+
+	private void takeCommands(JsonNode call) {
+		String language = call.path("language_code").asText("");
+		if (language.isEmpty()) {
+			this.commands.clear();
+		}
+		call.path("commands").forEach((each) -> {
+			String command = each.path("command").asText();
+			this.descriptions.put(language + "/" + command, each.path("description").asText());
+			if (language.isEmpty()) {
+				this.commands.add(command);
+			}
+		});
+	}
+
 	String webhook() {
 		return this.webhook;
 	}
@@ -259,8 +280,7 @@ final class BotApiStandIn implements AutoCloseable {
 			case "senddocument" -> sendDocument(exchange.getRequestURI().getPath(), request);
 			case "sendphoto" -> sendPhoto(exchange.getRequestURI().getPath(), request);
 			case "setmycommands" -> {
-				this.commands.clear();
-				request.fields().path("commands").forEach((each) -> this.commands.add(each.path("command").asText()));
+				takeCommands(request.fields());
 				yield ok(this.mapper.getNodeFactory().booleanNode(true));
 			}
 			case "setwebhook" -> {

@@ -131,6 +131,13 @@ final class StandInPeople {
 			.put("first_name", "Owner" + userId);
 	}
 
+	/** Somebody whose chat program is set to a language says something. */
+	JsonNode sayFrom(long chatId, String language, String text) {
+		ObjectNode message = message(chatId).put("text", text);
+		((ObjectNode) message.get("from")).put("language_code", language);
+		return add("message", message);
+	}
+
 	private JsonNode add(String kind, JsonNode content) {
 		long id = this.nextUpdate.getAndIncrement();
 		ObjectNode update = this.mapper.createObjectNode().put("update_id", id);

@@ -110,6 +110,32 @@ abstract class TelegramStory {
 	}
 
 	@Test
+	void tellsItsCommandsInSpanishToo() {
+		eventually()
+			.untilAsserted(() -> assertThat(api.described("es", "walk")).isEqualTo("Cuéntame cómo fue un paseo"));
+		assertThat(api.described("", "walk")).isEqualTo("Tell me how a walk went");
+	}
+
+	@Test
+	void offersTheLanguageOfTheChatProgramAndSetsUpInIt() {
+		people.sayFrom(this.chat, "es-MX", "/start");
+		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat)).containsExactly("What is your dog called?",
+				"¿Prefieres que te hable en español?"));
+		assertThat(api.lastTo(this.chat).labels()).containsExactly("Español", "English (British words)");
+		people.say(this.chat, "Español");
+		eventually().untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).startsWith("¿Cómo se llama tu perr"));
+		people.say(this.chat, "Canela");
+		eventually()
+			.untilAsserted(() -> assertThat(api.lastTo(this.chat).text()).contains("¿Cuántos minutos camina Canela"));
+		people.say(this.chat, "un cuarto de hora");
+		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat))
+			.anySatisfy((text) -> assertThat(text).startsWith("Gracias. Empiezo con calma: 2 paseos de 15 minutos")));
+		people.say(this.chat, "18 minutos, sin cojera");
+		eventually().untilAsserted(() -> assertThat(api.textsTo(this.chat))
+			.anySatisfy((text) -> assertThat(text).startsWith("Apuntado: 18 minutos hoy; sin cojera")));
+	}
+
+	@Test
 	void joinsByDeepLinkAndWritesAWalkDownOnceThoughItComesThreeTimes() {
 		Dog dog = joined(this.chat);
 		JsonNode told = people.say(this.chat, "She did 23 minutes, no signs");

@@ -2,12 +2,14 @@ package measuredwalk.clinic.api;
 
 import java.security.Principal;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 import measuredwalk.telegram.JoinLinks;
 import measuredwalk.clinic.access.AccessRecord;
 import measuredwalk.clinic.access.Recorded;
 import measuredwalk.clinic.caseload.Caseload;
+import measuredwalk.conversations.Tongues;
 import measuredwalk.household.Dog;
 import measuredwalk.household.Enrolment;
 import measuredwalk.household.Households;
@@ -16,6 +18,7 @@ import measuredwalk.journal.Journal;
 import measuredwalk.journal.Notes;
 import measuredwalk.messaging.Chats;
 import measuredwalk.prompts.Prompts;
+import measuredwalk.speech.Speech;
 import measuredwalk.suggestions.Suggestions;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -61,9 +64,12 @@ class DogApi {
 
 	private final Attachments attachments;
 
+	private final Tongues tongues;
+
 	DogApi(Households households, Journal journal, Notes notes, Suggestions suggestions, Chats chats,
 			Everything everything, JoinLinks links, Caseload caseload, AccessRecord record, Prompts prompts,
-			Attachments attachments) {
+			Attachments attachments, Tongues tongues) {
+		this.tongues = tongues;
 		this.attachments = attachments;
 		this.prompts = prompts;
 		this.links = links;
@@ -80,7 +86,9 @@ class DogApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	Enrolled enrol(@RequestBody DogRequest request, Principal staff) {
+		request.speech(this.tongues, Speech.usual());
 		Enrolment enrolment = enrolled(request, staff.getName());
+		speak(enrolment.dog(), request);
 		this.record.add(staff.getName(), "took on a dog", enrolment.dog().id().toString());
 		this.caseload.lookAt(enrolment.dog().id());
 		return new Enrolled(enrolment.dog().id(), enrolment.joinCode(),
@@ -125,7 +133,13 @@ class DogApi {
 			.changeAsSeen(id, (dog) -> Mark.matches(seen, dog), request.change(), staff.getName())
 			.orElseThrow(() -> new NotFound("dog", id));
 		this.caseload.lookAt(id);
-		return marked(changed);
+		return marked(speak(changed, request) ? dog(id) : changed);
+	}
+
+	private boolean speak(Dog dog, DogRequest request) {
+		Optional<Speech> speech = request.speech(this.tongues, dog.household().speech());
+		speech.ifPresent((chosen) -> this.households.speak(dog.household().id(), chosen));
+		return speech.isPresent();
 	}
 
 	private static ResponseEntity<DogView> marked(Dog dog) {

@@ -68,7 +68,9 @@ class AlertWords {
 
 	String ownerSeen(Alert alert, Dog dog) {
 		String note = (alert.note() != null) ? alert.note().strip() : "";
-		return say(note.isEmpty() ? "owner.seen" : "owner.seen-with-note", Map.of("dog", dog.name(), "note", note));
+		String key = note.isEmpty() ? "owner.seen" : "owner.seen-with-note";
+		String own = key + "." + dog.household().speech().language();
+		return say(this.words.containsKey(own) ? own : key, Map.of("dog", dog.name(), "note", note));
 	}
 
 	String staff(String key, Map<String, String> places) {

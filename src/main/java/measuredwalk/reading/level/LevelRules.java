@@ -52,6 +52,8 @@ public final class LevelRules {
 					(found) -> found.hasUrgent(SignKind.ATAXIA) || found.hasSevere(SignKind.ATAXIA)),
 			urgent("bleeding that will not stop", SignKind.BLEEDING),
 			urgent("screaming or crying that does not stop", SignKind.VOCALISING),
+			new LevelRule("an accident: hit by a vehicle, bitten by a snake or fallen from a height", Level.EMERGENCY,
+					EXPERTS, (found) -> found.hasFlag(SignKind.PAIN, "accident")),
 			urgent("a leg that suddenly drags", SignKind.HIND_LIMB_DRAGGING),
 			new LevelRule("sudden dragging of a leg", Level.EMERGENCY, LISTS,
 					(found) -> found.hasWithCue(SignKind.HIND_LIMB_DRAGGING, "sudden")),

@@ -14,7 +14,7 @@ import java.util.List;
  * three words, and {@code ~} for up to five small words ({@code class small}), so that
  * {@code <leg> ~ funny} is also 'leg has been a bit funny' but not 'leg, funny old day'.
  */
-final class Phrase {
+public final class Phrase {
 
 	static final String GAP = "..";
 
@@ -32,7 +32,7 @@ final class Phrase {
 	 * @param line the line
 	 * @return the phrases it stands for, each a list of words
 	 */
-	static List<List<String>> writtenOut(String line) {
+	public static List<List<String>> writtenOut(String line) {
 		List<List<String>> phrases = List.of(List.of());
 		for (String part : parts(line)) {
 			phrases = lengthened(phrases, part);

@@ -49,7 +49,8 @@ public record LabelledMessage(String id, OwnerMessage message, JsonNode expected
 		line.path("medications").forEach((kind) -> medications.add(kind.asString()));
 		OwnerMessage message = new OwnerMessage(line.get("text").asString(),
 				Coded.of(Question.class, line.get("question").asString()),
-				LocalDateTime.parse(line.get("now").asString()), line.path("dog").asString(null), medications);
+				LocalDateTime.parse(line.get("now").asString()), line.path("dog").asString(null), medications,
+				line.path("language").asString(OwnerMessage.ENGLISH));
 		return new LabelledMessage(line.get("id").asString(), message, line.get("expected"));
 	}
 
