@@ -159,6 +159,27 @@ abstract class LoopContract {
 	}
 
 	@Test
+	void loadsPlansPicturesAndCopiesAreInTheHouseholdsLanguageToo() {
+		this.wren.send("PATCH", "/api/dogs/" + this.dog, "{\"language\":\"es\"}");
+		assertThat(this.wren.say("20 minutos cuesta arriba con la pelota, todo bien"))
+			.anyMatch((line) -> line.contains("20 minutos con cuestas y con pelota o juego brusco hoy"));
+		assertThat(this.wren.say("sin cuestas, todo llano"))
+			.anyMatch((line) -> line.startsWith("Cambiado. Ahora dice: 20 minutos con pelota o juego brusco hoy"));
+		assertThat(this.wren.say("/why")).anyMatch((line) -> line.contains("con pelota o juego brusco fue más duro"));
+		assertThat(this.wren.say("/log")).anyMatch((line) -> line
+			.matches("Dos semanas de Bramble: paseos en 1 de \\d+ días, con señales en ninguno de ellos\\..*"));
+		assertThat(this.wren.say("/log en palabras")).anyMatch((line) -> line.contains("caminó 20 de"));
+		assertThat(this.wren.say("el sábado vienen visitas y vamos a caminar más"))
+			.anyMatch((line) -> line.startsWith("Suena muy bien. Para el sábado"));
+		assertThat(this.wren.say("no más fotos"))
+			.containsExactly("Bien, no más fotos los domingos. Envía /log cuando quieras ver una.");
+		assertThat(this.wren.say("/hours")).anyMatch((line) -> line.contains("Los domingos no envío ninguna foto."));
+		assertThat(this.wren.say("/export").get(0)).startsWith("¿Cómo quieres el diario de Bramble?");
+		assertThat(this.wren.choices()).contains("/export pdf", "/export csv", "/export texto");
+		assertThat(this.wren.say("/export texto").get(0)).contains("20 minutos con pelota o juego brusco");
+	}
+
+	@Test
 	void aHouseholdChoosesHowItIsSpokenTo() {
 		assertThat(this.wren.say("/language").get(0)).startsWith("I speak English (British words)");
 		assertThat(this.wren.choices()).contains("Español", "Miles", "Say vet");

@@ -23,13 +23,13 @@ class AskBacks {
 
 	private final CheckIns checkIns;
 
-	private final AskBackWords words;
-
 	private final ReadingMeters meters;
 
-	AskBacks(CheckIns checkIns, AskBackWords words, ReadingMeters meters) {
-		this.words = words;
+	private final AskBackWords words;
+
+	AskBacks(CheckIns checkIns, ReadingMeters meters, AskBackWords words) {
 		this.meters = meters;
+		this.words = words;
 		this.checkIns = checkIns;
 	}
 

@@ -126,7 +126,7 @@ class DogTalk {
 		if (answers) {
 			this.checkIns.close(turn.chatId());
 		}
-		if (!answers || ALL_DAY.matcher(turn.text()).find()) {
+		if (!answers || ALL_DAY.matcher(turn.english()).find()) {
 			this.notes.keep(turn.dog().id(), new Note(NoteTopic.NO_WALK, turn.today(), turn.said()));
 		}
 		reply.say(Phrase.NO_WALK);

@@ -45,15 +45,15 @@ class EntryWords implements RecordWords {
 		String amount = Stream.of(minutes(facts), distance(facts))
 			.filter(Objects::nonNull)
 			.collect(Collectors.joining(", "));
-		String what = (amount.isEmpty() ? this.replies.part(Part.A_WALK) : amount) + loads(facts.loads());
-		String walk = this.replies.part(Part.ON_DAY, what, this.figures.day(facts.date(), today));
-		return sentence(at(walk, facts.start()), facts.signs(), facts.overall(), !facts.signs().isEmpty());
+		String walk = amount.isEmpty() ? this.replies.part(Part.A_WALK) : amount;
+		String harder = facts.loads().isEmpty() ? walk : this.replies.part(Part.WITH_LOADS, walk, loads(facts.loads()));
+		String when = this.replies.part(Part.ON_DAY, harder, this.figures.day(facts.date(), today));
+		return sentence(at(when, facts.start()), facts.signs(), facts.overall(), !facts.signs().isEmpty());
 	}
 
-	/** What made it harder, such as ' on hills and with play'; empty for nothing. */
+	/** What made it harder, such as 'on hills and with play'; empty for nothing. */
 	String loads(Set<LoadKind> loads) {
-		List<String> words = loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList();
-		return words.isEmpty() ? "" : " " + this.figures.and(words);
+		return this.figures.and(loads.stream().sorted().map((load) -> this.replies.word(LOADS, load)).toList());
 	}
 
 	@Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.messaging.MessageDocument;
@@ -16,6 +17,8 @@ import org.springframework.stereotype.Component;
 class ExportTalk {
 
 	private static final String COMMAND = "/export ";
+
+	private static final String TEXT = "text";
 
 	private final ExportWords words;
 
@@ -35,12 +38,13 @@ class ExportTalk {
 		else if (form.contains("csv")) {
 			reply.say(file(turn, Records.Form.CSV, Phrase.EXPORT_CSV));
 		}
-		else if (form.contains("text")) {
+		else if (form.contains(TEXT) || form.contains(this.replies.part(Part.AS_TEXT))) {
 			reply.say(this.words.of(turn.dog()));
 		}
 		else {
 			String ofDog = (turn.dogs().size() > 1) ? COMMAND + turn.dog().name() + " " : COMMAND;
-			reply.ask(Phrase.EXPORT_FORM, dog, List.of(ofDog + "pdf", ofDog + "csv", ofDog + "text"));
+			reply.ask(Phrase.EXPORT_FORM, dog,
+					List.of(ofDog + "pdf", ofDog + "csv", ofDog + this.replies.part(Part.AS_TEXT)));
 		}
 	}
 

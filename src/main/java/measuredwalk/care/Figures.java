@@ -64,6 +64,16 @@ class Figures {
 				: this.replies.part(Part.MILES, number(miles), rounded(miles));
 	}
 
+	/** '2 walks of 20 minutes'. */
+	String walksOf(int walks, double minutes) {
+		return this.replies.part(Part.WALKS_OF, walks(walks), minutes(minutes));
+	}
+
+	/** 'today', or the date as the name of a day that is still to come. */
+	String dayToCome(LocalDate date, LocalDate today) {
+		return date.equals(today) ? this.replies.part(Part.TODAY) : date(Part.DATE_ALONE, date);
+	}
+
 	/** 'today', 'yesterday', or the day with its date. */
 	String day(LocalDate date, LocalDate today) {
 		if (date.equals(today)) {
@@ -72,17 +82,12 @@ class Figures {
 		if (date.equals(today.minusDays(1))) {
 			return this.replies.part(Part.YESTERDAY);
 		}
-		return dated(Part.DATE, date);
+		return date(Part.DATE, date);
 	}
 
-	/** 'Monday 14 March'. */
-	String date(LocalDate date) {
-		return dated(Part.THE_DATE, date);
-	}
-
-	private String dated(Part part, LocalDate date) {
+	private String date(Part pattern, LocalDate date) {
 		Locale locale = Speaking.now().locale();
-		return this.replies.part(part, date.getDayOfWeek().getDisplayName(TextStyle.FULL, locale),
+		return this.replies.part(pattern, date.getDayOfWeek().getDisplayName(TextStyle.FULL, locale),
 				String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(TextStyle.FULL, locale));
 	}
 

@@ -59,7 +59,8 @@ class Fortnight {
 		long mornings = days.stream().filter((day) -> day.morning() != null).count();
 		if (mornings > 0) {
 			long worse = days.stream().filter((day) -> day.morning() == MorningLook.WORSE).count();
-			sentences.add(this.replies.say(Phrase.FORTNIGHT_MORNINGS, Map.of("worse", share(worse, mornings))));
+			sentences.add(this.replies.say(Phrase.FORTNIGHT_MORNINGS,
+					Map.of("worse", this.replies.part(Part.WORSE_MORNINGS, worse, mornings))));
 		}
 		return String.join(" ", sentences);
 	}
@@ -70,16 +71,13 @@ class Fortnight {
 			return this.replies.say(Phrase.FORTNIGHT_NO_WALKS, Map.of("dog", dog.name()));
 		}
 		long signs = days.stream().filter(Fortnight::withSigns).count();
-		return this.replies.say(Phrase.FORTNIGHT_WALKS, Map.of("dog", dog.name(), "walked", share(walked, days.size()),
-				"signs", this.replies.part(Part.COUNT, signs)));
+		return this.replies.say(Phrase.FORTNIGHT_WALKS,
+				Map.of("dog", dog.name(), "walked", this.replies.part(Part.DAYS_WITH_WALKS, walked, days.size()),
+						"signs", this.replies.part(Part.DAYS_WITH_SIGNS, signs)));
 	}
 
 	private static boolean withSigns(DogDay day) {
 		return day.walks().stream().flatMap((walk) -> walk.signs().stream()).anyMatch(Sign::present);
-	}
-
-	private String share(long some, long all) {
-		return this.replies.part(Part.SHARE, some, all);
 	}
 
 }

@@ -3,8 +3,8 @@ package measuredwalk.care;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-import measuredwalk.conversations.Part;
 import measuredwalk.conversations.Phrase;
 import measuredwalk.conversations.Replies;
 import measuredwalk.escalation.AlertLevel;
@@ -58,7 +58,8 @@ class LongDayTalk {
 	 * sign.
 	 */
 	Optional<LongDayWish> wish(Turn turn) {
-		return LongDayWish.in(turn.english(), turn.time()).filter((wish) -> {
+		UnaryOperator<String> english = (text) -> Ears.english(text, turn.speech(), turn.allNames());
+		return LongDayWish.in(turn.text(), turn.time(), english).filter((wish) -> {
 			Reading sentence = this.ears.read(turn.saying(wish.sentence()), null);
 			return sentence.signs().isEmpty();
 		});
@@ -96,7 +97,7 @@ class LongDayTalk {
 	}
 
 	private String day(LongDayWish wish, LocalDate today) {
-		return wish.day().equals(today) ? this.replies.part(Part.TODAY) : this.figures.date(wish.day());
+		return this.figures.dayToCome(wish.day(), today);
 	}
 
 	private static PlannedDay on(LongDay planned, LocalDate day) {
@@ -104,7 +105,7 @@ class LongDayTalk {
 	}
 
 	private String dose(PlannedDay day) {
-		return this.replies.part(Part.WALKS_OF, this.figures.walks(day.walks()), this.figures.minutes(day.minutes()));
+		return this.figures.walksOf(day.walks(), day.minutes());
 	}
 
 	private String more(Turn turn, LongDayWish wish, LongDay planned) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -43,7 +44,7 @@ record LongDayWish(LocalDate day, @Nullable Double minutes, String sentence, Str
 			"\\b(did|was|were|came|turned|walked|went|had|managed|stopped" + "|gave|got|took|yesterday|last|ago)\\b");
 
 	private static final Pattern DAY = Pattern.compile(
-			"\\b(tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|week-?end|this (?:afternoon|evening)|tonight)\\b");
+			"\\b((?:day after )?tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|week-?end|this (?:afternoon|evening)|tonight)\\b");
 
 	private static final double LONGEST_MINUTES = 600;
 
@@ -51,10 +52,14 @@ record LongDayWish(LocalDate day, @Nullable Double minutes, String sentence, Str
 
 	private static final int LETTERS_THAT_TELL = 3;
 
-	static Optional<LongDayWish> in(String text, LocalDateTime now) {
+	/**
+	 * Looks for a wish.
+	 * @param english puts a sentence into the English that its words are looked for in
+	 */
+	static Optional<LongDayWish> in(String text, LocalDateTime now, UnaryOperator<String> english) {
 		List<String> sentences = List.of(SENTENCE_END.split(text.strip()));
 		for (int at = 0; at < sentences.size(); at++) {
-			String said = sentences.get(at).toLowerCase(Locale.ROOT).replace('\u2019', '\'');
+			String said = english.apply(sentences.get(at)).toLowerCase(Locale.ROOT).replace('\u2019', '\'');
 			Matcher day = DAY.matcher(said);
 			if (PLAN.matcher(said).find() && LONGER.matcher(said).find() && !WALKED.matcher(said).find()
 					&& day.find()) {
@@ -71,6 +76,9 @@ record LongDayWish(LocalDate day, @Nullable Double minutes, String sentence, Str
 	private static LocalDate day(String word, LocalDate today) {
 		if (word.equals("tomorrow")) {
 			return today.plusDays(1);
+		}
+		if (word.endsWith("tomorrow")) {
+			return today.plusDays(2);
 		}
 		if (word.startsWith("week")) {
 			return today.with(TemporalAdjusters.next(DayOfWeek.SATURDAY));

@@ -117,7 +117,7 @@ class PromptStory implements PromptHandler {
 
 	@Override
 	public Outcome fortnight(Dog dog, LocalDate date) {
-		this.picture.send(dog, date);
+		Speaking.as(dog.household().speech(), () -> this.picture.send(dog, date));
 		return Outcome.SETTLED;
 	}
 

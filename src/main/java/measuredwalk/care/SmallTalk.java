@@ -20,13 +20,13 @@ class SmallTalk {
 
 	private final ClinicCall call;
 
-	private final Figures figures;
-
 	private final ReadingMeters meters;
 
-	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, Figures figures, ReadingMeters meters) {
-		this.figures = figures;
+	private final Figures figures;
+
+	SmallTalk(Outbox outbox, Replies replies, ClinicCall call, ReadingMeters meters, Figures figures) {
 		this.meters = meters;
+		this.figures = figures;
 		this.outbox = outbox;
 		this.replies = replies;
 		this.call = call;

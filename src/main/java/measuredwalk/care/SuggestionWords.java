@@ -37,13 +37,13 @@ class SuggestionWords {
 
 	private final Journal journal;
 
-	private final Figures figures;
-
 	private final EntryWords entries;
 
-	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, Figures figures, EntryWords entries) {
-		this.figures = figures;
+	private final Figures figures;
+
+	SuggestionWords(Suggestions suggestions, Replies replies, Journal journal, EntryWords entries, Figures figures) {
 		this.entries = entries;
+		this.figures = figures;
 		this.suggestions = suggestions;
 		this.replies = replies;
 		this.journal = journal;
@@ -111,7 +111,7 @@ class SuggestionWords {
 			.stream()
 			.filter((walk) -> !walk.facts().date().isBefore(from))
 			.forEach((walk) -> loads.addAll(walk.facts().loads()));
-		return this.entries.loads(loads).strip();
+		return this.entries.loads(loads);
 	}
 
 }

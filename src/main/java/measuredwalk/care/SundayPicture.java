@@ -15,7 +15,6 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Outbox;
 import measuredwalk.messaging.OutgoingMessage;
-import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 
 /**
@@ -66,8 +65,8 @@ class SundayPicture {
 	/** Sends it, unless nothing was told in that time or the dog was poorly just now. */
 	void send(Dog dog, LocalDate date) {
 		if (!poorly(dog, date)) {
-			Speaking.as(dog.household().speech(), () -> this.fortnight.shown(dog, date)
-				.ifPresent((message) -> this.whom.everybody(dog).forEach((carer) -> write(dog, date, carer, message))));
+			this.fortnight.shown(dog, date)
+				.ifPresent((message) -> this.whom.everybody(dog).forEach((carer) -> write(dog, date, carer, message)));
 		}
 	}
 
@@ -86,11 +85,12 @@ class SundayPicture {
 
 	/** Takes the wish for no more of it. */
 	boolean unwished(Turn turn, Reply reply) {
-		boolean unwished = NO_MORE.matcher(turn.english().strip()).matches();
+		boolean unwished = NO_MORE.matcher(Ears.english(turn.message().text(), turn.speech(), turn.allNames()).strip())
+			.matches();
 		if (unwished) {
 			this.households.keepHours(turn.carer().householdId(),
 					turn.dog().household().hours().withFortnightPicture(false));
-			reply.say(Phrase.FORTNIGHT_OFF, Map.of("dog", reply.and(turn.homeNames())));
+			reply.say(Phrase.FORTNIGHT_OFF);
 		}
 		return unwished;
 	}

@@ -31,13 +31,13 @@ class WhichDog {
 
 	private final Replies replies;
 
-	private final Figures figures;
-
 	private final ReadingMeters meters;
 
-	WhichDog(Inbox inbox, Outbox outbox, Replies replies, Figures figures, ReadingMeters meters) {
-		this.figures = figures;
+	private final Figures figures;
+
+	WhichDog(Inbox inbox, Outbox outbox, Replies replies, ReadingMeters meters, Figures figures) {
 		this.meters = meters;
+		this.figures = figures;
 		this.inbox = inbox;
 		this.outbox = outbox;
 		this.replies = replies;

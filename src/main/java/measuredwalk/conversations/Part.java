@@ -14,14 +14,6 @@ public enum Part implements Coded {
 	RANGE,
 	/** '(0) (0,choice,0#walks|1#walk|1<walks)'. */
 	WALKS,
-	/** Some of so many: 'none of 3'. */
-	SHARE,
-	/** A number, or none. */
-	COUNT,
-	/** Walks of some minutes. */
-	WALKS_OF,
-	/** A day of the week with its date. */
-	THE_DATE,
 	/** '(0) metres'. */
 	METRES,
 	/** '(0) km'. */
@@ -34,6 +26,8 @@ public enum Part implements Coded {
 	ABOUT,
 	/** 'a walk'. */
 	A_WALK,
+	/** '(0) (1)': a walk and what made it harder. */
+	WITH_LOADS,
 	/** '(0) (1)'. */
 	ON_DAY,
 	/** '(0) at (1)'. */
@@ -44,6 +38,8 @@ public enum Part implements Coded {
 	YESTERDAY,
 	/** 'on (0) (1) (2)'. */
 	DATE,
+	/** '(0) (1) (2)', as in 'for Saturday 5 March'. */
+	DATE_ALONE,
 	/** 'this morning'. */
 	THIS_MORNING,
 	/** 'yesterday morning'. */
@@ -82,6 +78,14 @@ public enum Part implements Coded {
 	WALKS_BETWEEN,
 	/** '(0,choice,0#none|0<(0)) of (1) (1,choice,0#walks|1#walk|1<walks) over (2)'. */
 	WALKS_OVER,
+	/** '(0) of (1)': walks and the minutes of each. */
+	WALKS_OF,
+	/** '(0,choice,0#none|0<(0))': days with signs. */
+	DAYS_WITH_SIGNS,
+	/** '(0) of (1)': days with walks. */
+	DAYS_WITH_WALKS,
+	/** '(0,choice,0#none|0<(0)) of (1)': mornings. */
+	WORSE_MORNINGS,
 	/** '(0) and on (1)'. */
 	AND_ON,
 	/** '(0,choice,0#none|0<(0)) of (1) (1,choice,0#mornings|1#morning|1<mornings)'. */
@@ -130,6 +134,8 @@ public enum Part implements Coded {
 	NEW_NOT_FLAT,
 	/** 'Keep it for the clinic'. */
 	KEEP_FOR_CLINIC,
+	/** 'text', behind the command for a copy. */
+	AS_TEXT,
 	/** 'Say vet'. */
 	VET,
 	/** 'Say clinic'. */

@@ -36,13 +36,13 @@ class HouseholdEntity {
 
 	private boolean walkQuestions;
 
+	private boolean fortnightPicture;
+
 	private String speech;
 
 	private String units;
 
 	private boolean saysVet;
-
-	private boolean fortnightPicture;
 
 	private Instant createdAt;
 

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -42,19 +43,26 @@ public class Chats {
 
 	/**
 	 * The chat at an address from which something came: whatever it was before, it can be
-	 * reached.
+	 * reached. The language of its program is kept, where the channel tells it.
 	 */
-	Chat heardFrom(String channel, String address) {
+	Chat heardFrom(String channel, Arrival arrival) {
+		String address = arrival.address();
 		Optional<Heard> known = this.database
-			.sql("select id, gone_at is not null as gone from chat where channel = ? and address = ?")
+			.sql("select id, gone_at is not null as gone, language from chat where channel = ? and address = ?")
 			.params(channel, address)
-			.query((row, number) -> new Heard(row.getLong("id"), row.getBoolean("gone")))
+			.query((row, number) -> new Heard(row.getLong("id"), row.getBoolean("gone"), row.getString("language")))
 			.optional();
 		known.filter(Heard::gone).ifPresent((chat) -> markBack(chat.id()));
-		return known.map((chat) -> new Chat(chat.id(), channel, address)).orElseGet(() -> make(channel, address));
+		Chat chat = known.map((heard) -> new Chat(heard.id(), channel, address))
+			.orElseGet(() -> make(channel, address));
+		String language = arrival.language();
+		if (language != null && !shortened(language).equals(known.map(Heard::language).orElse(null))) {
+			speaks(chat.id(), language);
+		}
+		return chat;
 	}
 
-	private record Heard(long id, boolean gone) {
+	private record Heard(long id, boolean gone, @Nullable String language) {
 	}
 
 	private Chat make(String channel, String address) {
@@ -124,9 +132,11 @@ public class Chats {
 	 * @param code an IETF tag such as {@code es-MX}
 	 */
 	void speaks(long id, String code) {
-		this.database.sql("update chat set language = ? where id = ?")
-			.params((code.length() > LONGEST_CODE) ? code.substring(0, LONGEST_CODE) : code, id)
-			.update();
+		this.database.sql("update chat set language = ? where id = ?").params(shortened(code), id).update();
+	}
+
+	private static String shortened(String code) {
+		return (code.length() > LONGEST_CODE) ? code.substring(0, LONGEST_CODE) : code;
 	}
 
 	/**

@@ -65,10 +65,7 @@ public class Inbox {
 	 */
 	@Transactional
 	public boolean receive(String channel, Arrival arrival) {
-		Chat chat = this.chats.heardFrom(channel, arrival.address());
-		if (arrival.language() != null) {
-			this.chats.speaks(chat.id(), arrival.language());
-		}
+		Chat chat = this.chats.heardFrom(channel, arrival);
 		Attachment attachment = arrival.attachment();
 		int stored = this.database.sql("""
 				insert into inbox_message (channel, update_key, chat_id, sender_name, text, received_at,

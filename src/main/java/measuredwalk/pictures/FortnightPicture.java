@@ -2,12 +2,13 @@ package measuredwalk.pictures;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+
+import measuredwalk.speech.Speaking;
+import measuredwalk.speech.Speech;
 
 /**
  * An owner's picture of a fortnight: the minutes of each day's walks as a bar, what was
@@ -38,10 +39,6 @@ public final class FortnightPicture {
 
 	private static final double MARK = 6;
 
-	private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEEE", Locale.UK);
-
-	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
-
 	private final List<PictureDay> days;
 
 	private final Chart chart;
@@ -68,33 +65,33 @@ public final class FortnightPicture {
 		}
 		FortnightPicture picture = new FortnightPicture(List.copyOf(days));
 		Legend legend = legend();
+		Speech speech = Speaking.now();
 		return new Picture(WIDTH, (int) (FLOOR + LEGEND_BELOW + legend.height()), summary(dog, days),
-				days.stream().map(FortnightPicture::line).toList(), (surface) -> {
+				days.stream().map(FortnightPicture::line).toList(), (surface) -> Speaking.as(speech, () -> {
 					picture.draw(surface, dog);
 					legend.draw(surface, FLOOR + LEGEND_BELOW);
-				});
+				}));
 	}
 
 	private static Legend legend() {
 		return Legend.inTwoColumns(WIDTH, Style.OWNER_WORDS)
 			.with((surface, x, y) -> Marks.box(surface, x - 7, y - 7, 14, 14, Look.filled(Style.WALKED)),
-					PictureWords.of("fortnight.walked"))
+					FortnightWords.of("walked"))
 			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.WORSE, x, y, MARK),
-					PictureWords.of("fortnight.stiff"))
+					FortnightWords.of("stiff"))
 			.with((surface, x, y) -> Marks.hatchedBox(surface, x - 7, y - 7, 14, 14, Style.SIGN),
-					PictureWords.of("fortnight.signs"))
+					FortnightWords.of("signs"))
 			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.SOME_SIGNS, x, y, MARK),
-					PictureWords.of("fortnight.some"))
+					FortnightWords.of("some"))
 			.with((surface, x, y) -> surface.line(x - 9, y, x + 9, y, Look.lined(Style.INK, 3)),
-					PictureWords.of("fortnight.suggested"))
+					FortnightWords.of("suggested"))
 			.with((surface, x, y) -> Marks.morning(surface, PictureDay.Morning.CLEAR, x, y, MARK),
-					PictureWords.of("fortnight.clear"));
+					FortnightWords.of("clear"));
 	}
 
 	private void draw(Surface surface, String dog) {
-		title(surface, PictureWords.of((this.days.size() < FULL) ? "fortnight.title.begun" : "fortnight.title", dog));
-		surface.words(new Spot(6, TOP - 16), PictureWords.of("fortnight.unit"), Style.OWNER_WORDS, Anchor.START,
-				Style.FAINT);
+		title(surface, FortnightWords.of((this.days.size() < FULL) ? "title.begun" : "title", dog));
+		surface.words(new Spot(6, TOP - 16), FortnightWords.of("unit"), Style.OWNER_WORDS, Anchor.START, Style.FAINT);
 		this.chart.scale(surface, Style.OWNER_WORDS);
 		IntStream.range(0, this.days.size())
 			.forEach((i) -> surface.titled(line(this.days.get(i)), () -> day(surface, i)));
@@ -111,16 +108,16 @@ public final class FortnightPicture {
 	private void date(Surface surface, int index) {
 		LocalDate date = this.days.get(index).date();
 		double x = this.chart.x(index);
-		surface.words(new Spot(x, FLOOR + WEEKDAYS_BELOW), WEEKDAY.format(date), Style.OWNER_WORDS, Anchor.MIDDLE,
-				Style.INK);
+		surface.words(new Spot(x, FLOOR + WEEKDAYS_BELOW), FortnightWords.weekday(date), Style.OWNER_WORDS,
+				Anchor.MIDDLE, Style.INK);
 		int last = this.days.size() - 1;
 		if (index == last) {
-			surface.words(new Spot(this.chart.right(), FLOOR + DATES_BELOW), DATE.format(date), Style.OWNER_WORDS,
-					Anchor.END, Style.FAINT);
+			surface.words(new Spot(this.chart.right(), FLOOR + DATES_BELOW), FortnightWords.dayAndMonth(date),
+					Style.OWNER_WORDS, Anchor.END, Style.FAINT);
 		}
 		else if (date.getDayOfWeek() == DayOfWeek.MONDAY && last - index > 2) {
-			surface.words(new Spot(x - 4, FLOOR + DATES_BELOW), DATE.format(date), Style.OWNER_WORDS, Anchor.START,
-					Style.FAINT);
+			surface.words(new Spot(x - 4, FLOOR + DATES_BELOW), FortnightWords.dayAndMonth(date), Style.OWNER_WORDS,
+					Anchor.START, Style.FAINT);
 		}
 	}
 
@@ -149,8 +146,8 @@ public final class FortnightPicture {
 
 	private static String summary(String dog, List<PictureDay> days) {
 		List<PictureDay> walked = days.stream().filter((day) -> !day.walks().isEmpty()).toList();
-		return PictureWords.of("fortnight.summary", dog, PictureWords.day(days.get(0).date()),
-				PictureWords.day(days.get(days.size() - 1).date()), walked.size(), days.size(),
+		return FortnightWords.of("summary", dog, FortnightWords.day(days.get(0).date()),
+				FortnightWords.day(days.get(days.size() - 1).date()), walked.size(), days.size(),
 				PictureWords.figure(walked.stream().mapToDouble(PictureDay::walkedMinutes).sum()),
 				PictureWords.figure(walked.stream().mapToDouble(PictureDay::suggestedMinutes).sum()),
 				walked.stream().filter(PictureDay::withSigns).count(),
@@ -158,16 +155,16 @@ public final class FortnightPicture {
 	}
 
 	private static String line(PictureDay day) {
-		String date = PictureWords.day(day.date());
+		String date = FortnightWords.day(day.date());
 		String suggested = PictureWords.figure(day.suggestedMinutes());
 		if (!day.told()) {
-			return PictureWords.of("fortnight.silent", date, suggested);
+			return FortnightWords.of("silent", date, suggested);
 		}
 		List<String> parts = new ArrayList<>();
-		parts.add(day.walks().isEmpty() ? PictureWords.of("fortnight.line.no-walk", date, suggested)
-				: PictureWords.of("fortnight.line", date, PictureWords.figure(day.walkedMinutes()), suggested));
+		parts.add(day.walks().isEmpty() ? FortnightWords.of("line.no-walk", date, suggested)
+				: FortnightWords.of("line", date, PictureWords.figure(day.walkedMinutes()), suggested));
 		day.walks().stream().map(PictureDay.Walk::signs).filter((signs) -> !signs.isEmpty()).forEach(parts::add);
-		parts.add(PictureWords.morning(day.morning()));
+		parts.add(FortnightWords.morning(day.morning()));
 		return parts.stream().collect(Collectors.joining("; "));
 	}
 

@@ -54,9 +54,9 @@ public final class MessageReader {
 
 	private final UrgentWording wording;
 
-	private final OtherLanguages others;
-
 	private final LoadReader loads = new LoadReader();
+
+	private final OtherLanguages others;
 
 	private MessageReader(Lexicon lexicon) {
 		this.lexicon = lexicon;

@@ -18,6 +18,7 @@ import measuredwalk.signs.Sign;
 import measuredwalk.suggestions.DogDay;
 import measuredwalk.suggestions.DogDays;
 import measuredwalk.tolerance.Suggestion;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Service;
 
 /** Draws a dog's fortnight, from what the journal says when it is drawn. */
@@ -63,7 +64,7 @@ public class FortnightPictures implements PictureSource {
 		String[] parts = name.split("/", 2);
 		LocalDate last = LocalDate.parse(parts[1]);
 		return this.households.dog(UUID.fromString(parts[0]))
-			.map((dog) -> picture(dog, daysUntil(dog, last)).png(SCALE));
+			.map((dog) -> Speaking.as(dog.household().speech(), () -> picture(dog, daysUntil(dog, last)).png(SCALE)));
 	}
 
 	/**

@@ -17,6 +17,7 @@ import measuredwalk.journal.Said;
 import measuredwalk.pictures.Picture;
 import measuredwalk.suggestions.DogDay;
 import measuredwalk.suggestions.DogDays;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
@@ -28,7 +29,7 @@ class RecordPages {
 	/** Twelve weeks: the table has all days, and pages should be read. */
 	private static final int DAYS = 84;
 
-	private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+	private static final String DAY = "EEE d MMM yyyy";
 
 	private final Journal journal;
 
@@ -55,11 +56,29 @@ class RecordPages {
 	byte[] pdf(Dog dog, LocalDate today, PaperSize paper) {
 		List<DogDay> course = this.days.of(dog, today.minusDays(DAYS - 1), today);
 		Picture picture = this.pictures.picture(dog, this.pictures.daysUntil(dog, today));
-		RecordSheet sheet = new RecordSheet(dog.name(), DAY.format(course.get(0).date()), DAY.format(today),
-				dog.plan().walksPerDay(), Math.round(dog.plan().planMinutes()), dog.medications(), picture.summary(),
+		Locale locale = Speaking.now().locale();
+		RecordSheet sheet = new RecordSheet(locale.getLanguage(), RecordTexts.of("title", dog.name()),
+				RecordTexts.of("period", day(course.get(0).date()), day(today)), plan(dog), picture.summary(),
 				days(dog, course));
-		String page = this.templates.process("records/record-print", new Context(Locale.UK, Map.of("sheet", sheet)));
+		String page = this.templates.process("records/record-print",
+				new Context(locale, Map.of("sheet", sheet, "words", RecordTexts.all())));
 		return PdfLayout.laidOut(page, picture, paper);
+	}
+
+	private static String day(LocalDate date) {
+		return DateTimeFormatter.ofPattern(DAY, Speaking.now().locale()).format(date);
+	}
+
+	private static String plan(Dog dog) {
+		String plan = RecordTexts.of("plan", dog.plan().walksPerDay(), Math.round(dog.plan().planMinutes()));
+		return dog.medications().isEmpty() ? plan
+				: plan + " " + RecordTexts.of("medicine", String.join(", ", dog.medications()));
+	}
+
+	private static String suggested(DogDay day) {
+		int walks = day.suggestion().walks();
+		return (walks == 0) ? RecordTexts.of("rest")
+				: RecordTexts.of("dose", walks, Math.round(day.suggestion().minutes()));
 	}
 
 	private List<RecordDay> days(Dog dog, List<DogDay> course) {
@@ -75,8 +94,7 @@ class RecordPages {
 		for (DogDay day : course) {
 			List<RecordLine> told = lines.of(day.date());
 			if (!told.isEmpty()) {
-				days.add(new RecordDay(DAY.format(day.date()), day.suggestion().walks(),
-						Math.round(day.suggestion().minutes()), told));
+				days.add(new RecordDay(day(day.date()), suggested(day), told));
 			}
 		}
 		Collections.reverse(days);

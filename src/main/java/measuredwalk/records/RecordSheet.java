@@ -5,20 +5,17 @@ import java.util.List;
 /**
  * A dog's record as its people read it; public for the template only.
  *
- * @param dog what the dog is called
- * @param from the first day in words
- * @param to the last day in words
- * @param walks walks a day by the clinic's plan
- * @param minutes minutes for each by the clinic's plan
- * @param medicines the kinds of medicine that it gets
+ * @param language the language that it is in
+ * @param title whose walks these are
+ * @param period from which day to which
+ * @param plan the clinic's plan and the medicines, in words
  * @param pictureInWords what the picture shows
  * @param days the days on which anything was told, the newest first
  */
-public record RecordSheet(String dog, String from, String to, int walks, long minutes, List<String> medicines,
-		String pictureInWords, List<RecordDay> days) {
+public record RecordSheet(String language, String title, String period, String plan, String pictureInWords,
+		List<RecordDay> days) {
 
 	public RecordSheet {
-		medicines = List.copyOf(medicines);
 		days = List.copyOf(days);
 	}
 

@@ -19,6 +19,7 @@ import measuredwalk.journal.Note;
 import measuredwalk.journal.Notes;
 import measuredwalk.journal.Said;
 import measuredwalk.journal.WalkEntry;
+import measuredwalk.signs.Overall;
 import measuredwalk.signs.Sign;
 import measuredwalk.suggestions.DogDay;
 import measuredwalk.suggestions.DogDays;
@@ -28,9 +29,6 @@ import org.springframework.stereotype.Component;
 /** All that counts in a dog's record as a table, a thing told or suggested a row. */
 @Component
 class RecordTable {
-
-	private static final List<String> HEAD = List.of("date", "time", "about", "minutes", "minutes_estimated",
-			"distance_metres", "stiff_minutes", "overall", "signs", "walks", "own_words", "told_by", "told_at");
 
 	private final Households households;
 
@@ -62,15 +60,15 @@ class RecordTable {
 		this.journal.walks(dog.id()).forEach((each) -> rows.add(walk(each, zone)));
 		this.notes.of(dog.id()).forEach((each) -> rows.add(note(each, zone)));
 		rows.sort(Comparator.comparing(Row::date));
-		return CsvTable.of(HEAD, rows.stream().map(Row::cells).toList());
+		return CsvTable.of(List.of(words("head").split(",", -1)), rows.stream().map(Row::cells).toList());
 	}
 
 	private static void medicine(Medication medicine, List<Row> rows) {
-		rows.add(row(medicine.startedOn(), medicine.knownAtEnrolment() ? "medicine given already" : "medicine started",
+		rows.add(row(medicine.startedOn(), words(medicine.knownAtEnrolment() ? "medicine-given" : "medicine-started"),
 				medicine.kind()));
 		LocalDate stopped = medicine.stoppedOn();
 		if (stopped != null) {
-			rows.add(row(stopped, "medicine stopped", medicine.kind()));
+			rows.add(row(stopped, words("medicine-stopped"), medicine.kind()));
 		}
 	}
 
@@ -79,36 +77,44 @@ class RecordTable {
 	}
 
 	private static Row suggestion(DogDay day) {
-		return new Row(day.date(), List.of(day.date().toString(), "", "suggestion", figure(day.suggestion().minutes()),
-				"", "", "", "", "", String.valueOf(day.suggestion().walks()), "", "", ""));
+		return new Row(day.date(),
+				List.of(day.date().toString(), "", words("suggestion"), figure(day.suggestion().minutes()), "", "", "",
+						"", "", String.valueOf(day.suggestion().walks()), "", "", ""));
 	}
 
 	private Row morning(MorningEntry entry, ZoneId zone) {
 		var facts = entry.facts();
 		return new Row(facts.date(),
-				List.of(facts.date().toString(), "", "morning", "", "", "", figure(facts.stiffMinutes()),
-						(facts.overall() != null) ? facts.overall().code() : "", signs(facts.signs()), "",
-						words(entry.said()), entry.reportedBy().name(), at(entry.said(), zone)));
+				List.of(facts.date().toString(), "", words("morning"), "", "", "", figure(facts.stiffMinutes()),
+						overall(facts.overall()), signs(facts.signs()), "", words(entry.said()),
+						entry.reportedBy().name(), at(entry.said(), zone)));
 	}
 
 	private Row walk(WalkEntry entry, ZoneId zone) {
 		var facts = entry.facts();
 		return new Row(facts.date(),
-				List.of(facts.date().toString(), (facts.start() != null) ? facts.start().toString() : "", "walk",
-						figure(facts.minutes()), facts.minutesEstimated() ? "yes" : "no",
-						figure(facts.distanceMetres()), "", (facts.overall() != null) ? facts.overall().code() : "",
-						signs(facts.signs()), "", words(entry.said()), entry.reportedBy().name(),
-						at(entry.said(), zone)));
+				List.of(facts.date().toString(), (facts.start() != null) ? facts.start().toString() : "", words("walk"),
+						figure(facts.minutes()), words(facts.minutesEstimated() ? "yes" : "no"),
+						figure(facts.distanceMetres()), "", overall(facts.overall()), signs(facts.signs()), "",
+						words(entry.said()), entry.reportedBy().name(), at(entry.said(), zone)));
 	}
 
 	private static Row note(Note note, ZoneId zone) {
 		List<Said> said = List.of(note.said());
-		return new Row(note.date(), List.of(note.date().toString(), "", "note", "", "", "", "", "", "", "", words(said),
-				note.said().by(), at(said, zone)));
+		return new Row(note.date(), List.of(note.date().toString(), "", words("note"), "", "", "", "", "", "", "",
+				words(said), note.said().by(), at(said, zone)));
 	}
 
 	private String signs(List<Sign> signs) {
 		return signs.stream().map(this.words::sign).collect(Collectors.joining("; "));
+	}
+
+	private static String words(String key) {
+		return RecordTexts.of("table." + key);
+	}
+
+	private static String overall(@Nullable Overall overall) {
+		return (overall != null) ? words("overall." + overall.code()) : "";
 	}
 
 	private static String words(List<Said> said) {

@@ -13,6 +13,7 @@ import measuredwalk.household.Dog;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Document;
 import measuredwalk.messaging.DocumentSource;
+import measuredwalk.speech.Speaking;
 import org.springframework.stereotype.Service;
 
 /** A dog's record as files, from what the journal says when they are made. */
@@ -74,14 +75,19 @@ public class Records implements DocumentSource {
 	}
 
 	/**
-	 * Makes a record.
+	 * Makes a record, in the words of the dog's household.
 	 * @param dog the dog
 	 * @param form its form
 	 * @return the file
 	 */
 	public Document of(Dog dog, Form form) {
+		return Speaking.as(dog.household().speech(), () -> made(dog, form));
+	}
+
+	private Document made(Dog dog, Form form) {
 		LocalDate today = this.clock.instant().atZone(dog.household().timeZone()).toLocalDate();
-		String name = dog.name().toLowerCase(Locale.ROOT).replaceAll(NOT_IN_A_NAME, "-") + "-walks-" + today;
+		String name = dog.name().toLowerCase(Locale.ROOT).replaceAll(NOT_IN_A_NAME, "-") + "-" + RecordTexts.of("file")
+				+ "-" + today;
 		return switch (form) {
 			case CSV -> new Document(name + ".csv", "text/csv;charset=UTF-8",
 					(BYTE_ORDER_MARK + this.table.csv(dog, today)).getBytes(StandardCharsets.UTF_8));

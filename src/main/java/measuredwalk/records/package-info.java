@@ -3,6 +3,6 @@
  * table and pages to print.
  */
 @org.springframework.modulith.ApplicationModule(allowedDependencies = { "household", "journal", "suggestions",
-		"tolerance", "signs", "messaging", "pictures", "files" })
+		"tolerance", "signs", "messaging", "pictures", "files", "speech" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.records;

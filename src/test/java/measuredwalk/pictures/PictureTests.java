@@ -7,12 +7,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 
+import measuredwalk.speech.Speaking;
+import measuredwalk.speech.Speech;
+import measuredwalk.speech.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -26,13 +35,41 @@ class PictureTests {
 
 	static Stream<Arguments> all() {
 		Map<String, Picture> pictures = Map.of("fortnight", FortnightPicture.of("Thistle", SampleDays.of(14)),
-				"fortnight-of-a-long-name",
+				"fortnight-in-spanish", spanish(), "fortnight-of-a-long-name",
 				FortnightPicture.of("Thistledown Bellamorrigan of the Long Water Meadows", SampleDays.of(9)),
 				"timeline-wide", TimelinePicture.of("Thistle", SampleDays.of(42), 760), "timeline-phone",
 				TimelinePicture.of("Thistle", SampleDays.of(42), 346), "timeline-half-year",
 				TimelinePicture.of("Thistle", SampleDays.of(182), 760), "trend",
 				TrendPicture.of("Thistle", SampleDays.trend(28), SampleDays.FIRST.plusDays(26)));
 		return pictures.entrySet().stream().map((each) -> Arguments.of(each.getKey(), each.getValue()));
+	}
+
+	private static Picture spanish() {
+		return Speaking.as(new Speech("es", Units.KILOMETRES, false),
+				() -> FortnightPicture.of("Thistle", SampleDays.of(14)));
+	}
+
+	@Test
+	void anOwnersPictureSpeaksTheHouseholdsLanguageWheneverItIsDrawn() {
+		Picture picture = spanish();
+		assertThat(picture.summary()).startsWith("Thistle, del dom 1 feb al sáb 14 feb: paseos contados en 12 de 14");
+		assertThat(picture.svg())
+			.contains("Thistle: dos semanas de paseos", "minutos de paseo cada día", "mañana rígida o peor")
+			.doesNotContain("walk");
+	}
+
+	@Test
+	void theWordsOfAnOwnersPictureAndRecordAreTheSameInEachLanguage() {
+		assertThat(List.of("measuredwalk.pictures.fortnight", "measuredwalk.records.words")).allSatisfy((name) -> {
+			ResourceBundle usual = ResourceBundle.getBundle(name, Locale.ROOT);
+			ResourceBundle spanish = ResourceBundle.getBundle(name, Locale.forLanguageTag("es"));
+			assertThat(usual.keySet()).allSatisfy((key) -> assertThat(places(spanish.getString(key))).as(key)
+				.isEqualTo(places(usual.getString(key))));
+		});
+	}
+
+	private static Set<String> places(String words) {
+		return Pattern.compile("\\{\\d").matcher(words).results().map(MatchResult::group).collect(Collectors.toSet());
 	}
 
 	@ParameterizedTest(name = "{0}")

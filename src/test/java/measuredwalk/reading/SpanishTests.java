@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -11,6 +12,7 @@ import measuredwalk.reading.score.LabelledMessage;
 import measuredwalk.reading.score.Scorecard;
 import measuredwalk.reading.score.Scorecard.Field;
 import measuredwalk.reading.score.Tally;
+import measuredwalk.signs.LoadKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,6 +75,25 @@ class SpanishTests {
 			"claro|YES", "no sé|UNSURE", "ni idea|UNSURE" })
 	void yesAndNoAreRead(String text, Answer answer) {
 		assertThat(read(text, Question.WALK, "es").answer()).isEqualTo(answer);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', nullValues = "-",
+			value = { "20 minutos cuesta arriba|HILLS", "30 min con muchas cuestas|HILLS",
+					"20 minutos subiendo escaleras|STAIRS", "media hora por la playa, sobre la arena|ROUGH_GROUND",
+					"25 minutos por el barro|ROUGH_GROUND", "15 minutos jugando con la pelota|PLAY",
+					"paseo de 20 minutos y le tiramos la pelota|PLAY", "20 minutos con mucho calor|WARM_DAY",
+					"20 minutos, hacía mucho calor|WARM_DAY", "20 minutos corriendo|FAST_PACE",
+					"salimos a correr 20 minutos|FAST_PACE", "20 minutos a buen paso|FAST_PACE",
+					"20 minutos, sin cuestas|-", "20 minutos, le costó levantarse|-", "20 minutos por el parque|-",
+					"20 minutos, le cuesta subir al coche|-", "vino corriendo a la puerta|-" })
+	void whatMadeAWalkHarderIsRead(String text, LoadKind load) {
+		List<LoadKind> loads = read(text, Question.WALK, "es").loads()
+			.stream()
+			.filter(LoadTold::present)
+			.map(LoadTold::kind)
+			.toList();
+		assertThat(loads).isEqualTo((load != null) ? List.of(load) : List.of());
 	}
 
 	@Test

@@ -95,6 +95,20 @@ class RecordsTests {
 	}
 
 	@Test
+	void theRecordIsInTheHouseholdsLanguage() throws IOException {
+		new Caller(this.port).api("PATCH", "/api/dogs/" + this.dog.id(), STAFF, "{'language':'es'}");
+		Dog spanish = this.households.dog(this.dog.id()).orElseThrow();
+		String table = new String(this.records.of(spanish, Records.Form.CSV).content(), StandardCharsets.UTF_8);
+		assertThat(table).contains("\"tus_palabras\"", "\"paseo\"", "\"propuesta\"").doesNotContain("own_words");
+		try (PDDocument document = Loader.loadPDF(this.records.of(spanish, Records.Form.PDF).content())) {
+			assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("es");
+			assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " ")).contains(
+					"Los paseos de Séan Dàr", "El plan de la clínica ahora: 2 paseos de 20 minutos al día",
+					"paseos contados en 1 de 1 días", "Nadie lo midió");
+		}
+	}
+
+	@Test
 	void theFileIsCalledByLettersThatEveryMachineKnows() {
 		assertThat(this.records.of(this.dog, Records.Form.PDF).fileName())
 			.matches("[a-z0-9-]+-walks-\\d{4}-\\d\\d-\\d\\d\\.pdf");
