@@ -169,14 +169,22 @@ abstract class LoopContract {
 		assertThat(this.wren.say("/log")).anyMatch((line) -> line
 			.matches("Dos semanas de Bramble: paseos en 1 de \\d+ días, con señales en ninguno de ellos\\..*"));
 		assertThat(this.wren.say("/log en palabras")).anyMatch((line) -> line.contains("caminó 20 de"));
-		assertThat(this.wren.say("el sábado vienen visitas y vamos a caminar más"))
-			.anyMatch((line) -> line.startsWith("Suena muy bien. Para el sábado"));
 		assertThat(this.wren.say("no más fotos"))
 			.containsExactly("Bien, no más fotos los domingos. Envía /log cuando quieras ver una.");
 		assertThat(this.wren.say("/hours")).anyMatch((line) -> line.contains("Los domingos no envío ninguna foto."));
 		assertThat(this.wren.say("/export").get(0)).startsWith("¿Cómo quieres el diario de Bramble?");
 		assertThat(this.wren.choices()).contains("/export pdf", "/export csv", "/export texto");
 		assertThat(this.wren.say("/export texto").get(0)).contains("20 minutos con pelota o juego brusco");
+	}
+
+	@Test
+	void aLongerDayIsPlannedInTheHouseholdsLanguageToo() {
+		this.wren.send("PATCH", "/api/dogs/" + this.dog, "{\"language\":\"es\"}");
+		assertThat(this.wren.say("mañana vamos a dar un paseo más largo, de 40 minutos")).singleElement()
+			.asString()
+			.matches("Suena muy bien\\. Para el .* yo haría 4 paseos de 1\\d minutos cada uno, .*"
+					+ " Con 40 minutos de una vez, el riesgo de que sea demasiado es de .* Lo decide esa mañana\\.");
+		assertThat(walks()).isEmpty();
 	}
 
 	@Test
