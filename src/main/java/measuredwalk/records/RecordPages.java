@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 import measuredwalk.files.PaperSize;
 import measuredwalk.files.PdfLayout;
@@ -71,8 +72,8 @@ class RecordPages {
 
 	private static String plan(Dog dog) {
 		String plan = RecordTexts.of("plan", dog.plan().walksPerDay(), Math.round(dog.plan().planMinutes()));
-		return dog.medications().isEmpty() ? plan
-				: plan + " " + RecordTexts.of("medicine", String.join(", ", dog.medications()));
+		return dog.medications().isEmpty() ? plan : plan + " " + RecordTexts.of("medicine",
+				dog.medications().stream().map(RecordTexts::medicine).collect(Collectors.joining(", ")));
 	}
 
 	private static String suggested(DogDay day) {

@@ -65,10 +65,10 @@ class RecordTable {
 
 	private static void medicine(Medication medicine, List<Row> rows) {
 		rows.add(row(medicine.startedOn(), words(medicine.knownAtEnrolment() ? "medicine-given" : "medicine-started"),
-				medicine.kind()));
+				RecordTexts.medicine(medicine.kind())));
 		LocalDate stopped = medicine.stoppedOn();
 		if (stopped != null) {
-			rows.add(row(stopped, words("medicine-stopped"), medicine.kind()));
+			rows.add(row(stopped, words("medicine-stopped"), RecordTexts.medicine(medicine.kind())));
 		}
 	}
 

@@ -20,6 +20,12 @@ final class RecordTexts {
 		return new MessageFormat(words().getString(key), Speaking.now().locale()).format(places);
 	}
 
+	/** A kind of medicine in words, or as the clinic wrote it when it has none. */
+	static String medicine(String kind) {
+		String key = "medicine." + kind;
+		return words().containsKey(key) ? words().getString(key) : kind;
+	}
+
 	/** Those without places as well, for a page. */
 	static Map<String, String> all() {
 		return words().keySet().stream().collect(Collectors.toMap((key) -> key, RecordTexts::of));

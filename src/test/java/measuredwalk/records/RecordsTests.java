@@ -90,7 +90,7 @@ class RecordsTests {
 			assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
 			assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " ")).contains("Séan Dàr's walks",
 					"he was a bit stiff; \"slow\" <b>too</b>” Wren", "walks told of on 1 of 1 days",
-					"Nobody measured it", "call your clinic");
+					"Medicine: anti-inflammatory.", "Nobody measured it", "call your clinic");
 		}
 	}
 
@@ -104,7 +104,7 @@ class RecordsTests {
 			assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("es");
 			assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " ")).contains(
 					"Los paseos de Séan Dàr", "El plan de la clínica ahora: 2 paseos de 20 minutos al día",
-					"paseos contados en 1 de 1 días", "Nadie lo midió");
+					"paseos contados en 1 de 1 días", "Nadie lo midió", "antiinflamatorio");
 		}
 	}
 

@@ -48,6 +48,9 @@ final class UrgentWordingTraining {
 	private static final Set<String> JUDGES = Set.of("untouched.jsonl", "hidden-ordinary.jsonl", "hidden-plain.jsonl",
 			"hidden-urgent.jsonl");
 
+	/** Read as the English that it says, so its own words teach nothing. */
+	private static final String OTHER_LANGUAGE = "spanish-";
+
 	/** A run that stands in one message only says nothing of the next. */
 	private static final int FEWEST_MESSAGES = 2;
 
@@ -103,7 +106,7 @@ final class UrgentWordingTraining {
 		try (Stream<Path> files = Files.list(FIXTURES)) {
 			for (Path file : files.sorted().toList()) {
 				String name = file.getFileName().toString();
-				if (name.endsWith(".jsonl") && !JUDGES.contains(name)) {
+				if (name.endsWith(".jsonl") && !JUDGES.contains(name) && !name.startsWith(OTHER_LANGUAGE)) {
 					LabelledMessage.read(file)
 						.stream()
 						.filter((each) -> !hangsOnAMedicine(each))
