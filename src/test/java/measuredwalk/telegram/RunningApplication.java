@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.awaitility.Awaitility;
@@ -142,18 +143,29 @@ final class RunningApplication {
 		return send(request(path).build());
 	}
 
-	/** Each line is one JSON object, and none holds what nobody is to read there. */
+	/**
+	 * Each line is one JSON object, and none holds what nobody is to read there. A start
+	 * that was killed at once may not have said that it was ready, and a kill may cut a
+	 * line, which the next start goes on.
+	 */
 	void assertLog(List<String> neverLogged) throws IOException {
 		List<String> lines = Files.readAllLines(this.folder.resolve("log"))
 			.stream()
 			.filter((line) -> !line.startsWith("Picked up JAVA_TOOL_OPTIONS"))
 			.toList();
-		assertThat(lines).filteredOn((line) -> line.contains("Measured Walk is ready")).hasSize(this.starts);
+		assertThat(lines).filteredOn((line) -> line.contains("Measured Walk is ready")).hasSizeBetween(1, this.starts);
 		List<String> secret = new ArrayList<>(neverLogged);
 		secret.addAll(List.of(PASSWORD, BotApiStandIn.TOKEN));
-		for (String line : lines) {
-			assertThat(this.mapper.readTree(line).path("log").path("level").asText()).as(line).isNotEmpty();
-			assertThat(line).doesNotContain(secret);
+		assertThat(lines).filteredOn((line) -> !isWhole(line)).hasSizeLessThan(this.starts);
+		assertThat(lines).allSatisfy((line) -> assertThat(line).doesNotContain(secret));
+	}
+
+	private boolean isWhole(String line) {
+		try {
+			return !this.mapper.readTree(line).path("log").path("level").asText().isEmpty();
+		}
+		catch (JacksonException ex) {
+			return false;
 		}
 	}
 

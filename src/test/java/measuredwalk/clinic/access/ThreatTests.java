@@ -18,6 +18,7 @@ import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import tools.jackson.databind.JsonNode;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -93,15 +94,16 @@ class ThreatTests {
 
 	@Test
 	void scriptInADogsNameOrACarersWordsIsShownAsText() {
-		String id = enrol(SCRIPT);
-		new ChatVisitor(this.port, "wren").say("20 minutes " + SCRIPT);
-		String thistle = dogNamed("Thistle");
+		JsonNode enrolled = enrolled(SCRIPT);
+		String id = enrolled.get("id").asString();
+		ChatVisitor sloe = new ChatVisitor(this.port, "sloe");
+		sloe.say("/start " + enrolled.get("joinCode").asString());
+		sloe.say("20 minutes " + SCRIPT);
 		this.caller.login("clinic", "rehearsal");
-		for (String page : List.of("/clinic", "/clinic/dogs", "/clinic/dogs/" + id, "/clinic/dogs/" + thistle,
-				"/?as=wren")) {
+		for (String page : List.of("/clinic", "/clinic/dogs", "/clinic/dogs/" + id, "/?as=sloe")) {
 			assertThat(this.caller.get(page).body()).as(page).doesNotContain(SCRIPT);
 		}
-		assertThat(this.caller.get("/clinic/dogs/" + thistle).body()).contains("&lt;script&gt;");
+		assertThat(this.caller.get("/clinic/dogs/" + id).body()).contains("20 minutes &lt;script&gt;");
 	}
 
 	@Test
@@ -155,9 +157,12 @@ class ThreatTests {
 	}
 
 	private String enrol(String name) {
-		HttpResponse<String> answer = this.caller.api("POST", "/api/dogs", STAFF,
-				"{'name':'" + name + "','timeZone':'Europe/London','planMinutes':20}");
-		return Caller.json(answer).get("id").asString();
+		return enrolled(name).get("id").asString();
+	}
+
+	private JsonNode enrolled(String name) {
+		return Caller.json(this.caller.api("POST", "/api/dogs", STAFF,
+				"{'name':'" + name + "','timeZone':'Europe/London','planMinutes':20}"));
 	}
 
 	private String dogNamed(String name) {
