@@ -48,8 +48,15 @@ final class StandingJudge {
 		List<Sign> signs = recentSigns(today);
 		boolean worse = worseMorning(today);
 		return new DogStanding(this.dog.id(), today, concern(suggestion.advice(), signs, worse, heardWithin(today)),
-				reason(suggestion, signs, worse), suggestion.minutes(), suggestion.walks(), lastHeard(),
-				answered(today), expected(today));
+				reason(suggestion, signs, worse), suggestion.minutes(), walks(suggestion), lastHeard(), answered(today),
+				expected(today));
+	}
+
+	/**
+	 * With emergency signs the list shows no walk, whatever is allowed once it is seen.
+	 */
+	private static int walks(Suggestion suggestion) {
+		return (suggestion.advice() == Advice.EMERGENCY) ? 0 : suggestion.walks();
 	}
 
 	/**

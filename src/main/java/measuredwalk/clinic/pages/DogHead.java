@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import measuredwalk.clinic.DogMark;
 import measuredwalk.household.Dog;
 import measuredwalk.signs.LoadKind;
+import measuredwalk.tolerance.Advice;
 import measuredwalk.tolerance.Reason;
 import measuredwalk.tolerance.Suggestion;
 
@@ -43,6 +44,9 @@ public record DogHead(UUID id, String name, String about, String mark, String do
 
 	private static String dose(Suggestion suggestion) {
 		String dose = Wording.dose(suggestion.walks(), suggestion.minutes());
+		if (suggestion.advice() == Advice.EMERGENCY) {
+			return "Today: no walk before the dog is seen, and then at most " + dose;
+		}
 		return (suggestion.walks() == 0) ? Wording.sentence(dose) : "Today: " + dose;
 	}
 

@@ -82,6 +82,12 @@ class StandingJudgeTests {
 	}
 
 	@Test
+	void emergencySignsShowNoWalkInTheList() {
+		assertThat(judged(Advice.EMERGENCY).walks()).isZero();
+		assertThat(judged(Advice.CALL_CLINIC).walks()).isEqualTo(2);
+	}
+
+	@Test
 	void easingOffForWantOfNewsIsSilenceAndNoConcern() {
 		assertThat(judged(Advice.EASE_OFF).concern()).isEqualTo(Concern.STEADY);
 	}
