@@ -10,6 +10,8 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -19,6 +21,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import org.springframework.web.util.HtmlUtils;
+import tools.jackson.databind.json.JsonMapper;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** A person at the chat page, and a clinic's system at the API, over real HTTP. */
 public class ChatVisitor {
@@ -64,6 +69,20 @@ public class ChatVisitor {
 	 */
 	public List<String> moveOn(String to) {
 		return act("/chat/clock", Map.of("to", to));
+	}
+
+	/** The time of the rehearsal clock. */
+	public Instant clock() {
+		return Instant.parse(JsonMapper.shared().readTree(get("/rehearsal/clock")).get("now").asString());
+	}
+
+	/** Moves the rehearsal clock to a time and gives what came meanwhile. */
+	public List<String> moveTo(ZonedDateTime to) {
+		int before = look().size();
+		assertThat(send("POST", "/rehearsal/clock", "{\"now\":\"" + to.toInstant() + "\"}").statusCode())
+			.isEqualTo(200);
+		List<String> lines = look();
+		return lines.subList(before, lines.size());
 	}
 
 	public List<String> choices() {

@@ -1,7 +1,6 @@
 package measuredwalk;
 
 import java.time.DayOfWeek;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -73,8 +72,7 @@ class ScheduleTests {
 	}
 
 	private ZonedDateTime now() {
-		String shown = this.json.readTree(this.wren.get("/rehearsal/clock")).get("now").asString();
-		return Instant.parse(shown).atZone(ZONE);
+		return this.wren.clock().atZone(ZONE);
 	}
 
 	/** Moves the clock and gives what came meanwhile. */
@@ -83,12 +81,7 @@ class ScheduleTests {
 	}
 
 	private List<String> moveTo(ChatVisitor person, LocalDate date, String time) {
-		int before = person.look().size();
-		Instant instant = ZonedDateTime.of(date, LocalTime.parse(time), ZONE).toInstant();
-		assertThat(person.send("POST", "/rehearsal/clock", "{\"now\":\"" + instant + "\"}").statusCode())
-			.isEqualTo(200);
-		List<String> lines = person.look();
-		return lines.subList(before, lines.size());
+		return person.moveTo(ZonedDateTime.of(date, LocalTime.parse(time), ZONE));
 	}
 
 	private ChatVisitor alder() {

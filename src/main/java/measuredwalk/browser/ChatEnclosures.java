@@ -1,9 +1,9 @@
 package measuredwalk.browser;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Optional;
 
+import measuredwalk.files.Download;
 import measuredwalk.messaging.Chats;
 import measuredwalk.messaging.Document;
 import measuredwalk.messaging.Enclosures;
@@ -11,8 +11,6 @@ import measuredwalk.messaging.Outbox;
 import measuredwalk.messaging.OutgoingMessage;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnBooleanProperty;
 import org.springframework.http.CacheControl;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -57,14 +55,7 @@ class ChatEnclosures {
 	}
 
 	private static ResponseEntity<byte[]> download(Document file) {
-		ContentDisposition name = ContentDisposition.attachment()
-			.filename(file.fileName(), StandardCharsets.UTF_8)
-			.build();
-		return ResponseEntity.ok()
-			.contentType(MediaType.parseMediaType(file.mediaType()))
-			.cacheControl(CacheControl.noStore())
-			.header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
-			.body(file.content());
+		return Download.of(file.fileName(), file.mediaType(), file.content());
 	}
 
 	private Optional<OutgoingMessage> message(long id, String as) {

@@ -2,6 +2,6 @@
  * The rehearsal chat in a browser: a channel like any other, with an invented household
  * that has joined already.
  */
-@org.springframework.modulith.ApplicationModule(allowedDependencies = { "messaging", "household", "clock" })
+@org.springframework.modulith.ApplicationModule(allowedDependencies = { "messaging", "household", "files", "clock" })
 @org.jspecify.annotations.NullMarked
 package measuredwalk.browser;

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 import measuredwalk.reading.amount.AmountReader;
@@ -185,7 +186,7 @@ public final class MessageReader {
 		Findings findings = Findings.of(observations, annotation, medications(message, annotation), overall,
 				amounts.stiffMinutes());
 		List<LevelRule> rules = withWording(LevelRules.fitting(findings), annotation, message,
-				OrdinaryFindings.of(signs, overall, !amounts.walks().isEmpty()));
+				() -> OrdinaryFindings.of(signs, overall, !amounts.walks().isEmpty()));
 		Level level = rules.isEmpty() ? Level.NONE : rules.get(0).level();
 		Doubts doubts = new Doubts(amounts.walks(), signs, observations);
 		boolean told = !amounts.walks().isEmpty() || !signs.isEmpty() || amounts.noWalk();
@@ -196,14 +197,14 @@ public final class MessageReader {
 
 	/** The second net only raises a level, and only when no rule sees anything urgent. */
 	private List<LevelRule> withWording(List<LevelRule> rules, Annotation annotation, OwnerMessage message,
-			OrdinaryFindings ordinary) {
+			Supplier<OrdinaryFindings> ordinary) {
 		if (!rules.isEmpty() && rules.get(0).level().compareTo(Level.SAME_DAY) >= 0) {
 			return rules;
 		}
 		if (WordsOfPlans.only(annotation.words(), message.dogName())) {
 			return rules;
 		}
-		LevelRule wording = this.wording.rule(annotation, message.dogName(), ordinary);
+		LevelRule wording = this.wording.rule(annotation, message.dogName(), ordinary.get());
 		return (wording == null) ? rules : Stream.concat(Stream.of(wording), rules.stream()).toList();
 	}
 

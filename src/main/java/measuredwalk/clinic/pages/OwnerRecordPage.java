@@ -1,16 +1,12 @@
 package measuredwalk.clinic.pages;
 
-import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 
 import measuredwalk.clinic.access.Recorded;
+import measuredwalk.files.Download;
 import measuredwalk.household.Households;
 import measuredwalk.messaging.Document;
 import measuredwalk.records.Records;
-import org.springframework.http.CacheControl;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -43,14 +39,7 @@ class OwnerRecordPage {
 
 	private ResponseEntity<byte[]> download(UUID id, Records.Form form) {
 		Document file = this.records.of(this.households.dog(id).orElseThrow(() -> new NoSuchThing("dog")), form);
-		ContentDisposition name = ContentDisposition.attachment()
-			.filename(file.fileName(), StandardCharsets.UTF_8)
-			.build();
-		return ResponseEntity.ok()
-			.contentType(MediaType.parseMediaType(file.mediaType()))
-			.cacheControl(CacheControl.noStore())
-			.header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
-			.body(file.content());
+		return Download.of(file.fileName(), file.mediaType(), file.content());
 	}
 
 }
